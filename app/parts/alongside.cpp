@@ -1,0 +1,51 @@
+// Safety, Clock and Kit: beside the chain, because they do not feed it.
+#include <array>
+
+#include "app/parts/chain_cells.h"
+#include "app/parts/ui.h"
+
+namespace gs::parts {
+
+using look::Box;
+using look::Face;
+using mirror::Role;
+namespace type = look::type;
+
+void Ui::alongside(Box box, bool across) {
+  constexpr std::array<Link, 3> kBeside{Link::safety, Link::clock, Link::kit};
+  open_group(Role::list, "beside", "Alongside", box);
+  const float step = across ? box.w / 3 : std::min(108.0F, box.h / 3);
+  for (std::size_t i = 0; i < kBeside.size(); ++i) {
+    const Cell link = cell(session, kBeside[i]);
+    const Box place = across ? Box{box.x + step * float(i), box.y, step - 8, box.h}
+                             : Box{box.x, box.y + step * float(i), box.w, step};
+    const bool roomy = step > 80 && !across;
+    const float base = place.y + (roomy ? 22 : 20);
+    if (roomy || across) {
+      pen.icon(icon_of(link.link), place.x, base - 18, 24, theme.ink);
+      pen.text(place.x + 32, base, link_name(link.link), Face::bold, type::kLabel, theme.ink);
+      pen.sign(sign_of(link.now.state), {place.x + 12, base + 27}, look::sign::kList);
+      pen.text(place.x + 34, base + 33, state_word(link.now.state), Face::bold, type::kLabel, colour_of(theme, link.now.state));
+      pen.text(place.x + 34, base + 54, link.second, Face::regular, type::kTick, theme.ink2);
+    } else {
+      pen.sign(sign_of(link.now.state), {place.x + 14, place.mid_y()}, look::sign::kList);
+      pen.text(place.x + 38, place.mid_y() - 4, link_name(link.link), Face::regular, type::kLabel, theme.ink);
+      pen.text(place.x + 38, place.mid_y() + 16, state_word(link.now.state), Face::bold, type::kTick, colour_of(theme, link.now.state));
+    }
+    if (!across || place.w > 220)
+      pen.line({place.right() - 38, base - 6}, {place.right(), base - 6}, theme.ink2, look::stroke::kStrong);
+    mirror::Node item;
+    item.role = Role::button;
+    item.id = "chain:" + std::string(link_key(link.link));
+    item.name = link.spoken;
+    if (target(std::move(item), place, 10)) {
+      session.view.sheet = Sheet::link;
+      session.view.link = link.link;
+      session.view.panel = Panel::none;
+      wake_at(now_s);
+    }
+  }
+  close_group();
+}
+
+}  // namespace gs::parts

@@ -1,0 +1,56 @@
+#include "app/parts/chain_cells.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "app/look/metrics.h"
+#include "app/parts/change.h"
+
+namespace gs::parts {
+
+Cell cell(const Session& session, Link link) {
+  Cell result{link, standing(session.outlook(), link), {State::unknown, std::numeric_limits<double>::quiet_NaN(), R::count},
+              {}, {}, {}, {}};
+  if (session.pinned_outlook()) result.pinned = standing(*session.pinned_outlook(), link);
+  const std::string name(link_name(link));
+  const R binds = result.now.binds;
+  result.spoken = name + ", " + std::string(state_word(result.now.state));
+  if (binds == R::count) {
+    result.second = "does not answer yet";
+    result.spoken += ", " + result.second;
+  } else {
+    const Figure& figure = session.outlook()[binds];
+    result.figure = figure_text(binds, figure, session.style());
+    if (figure.state == State::unknown) {
+      result.second = reason(session.plan(), binds, figure);
+      result.spoken += ", " + result.second;
+    } else {
+      const Reading& row = reading(binds);
+      result.second = "limit " + say_quantity(session.plan()[limit_lever(binds)], row.unit, row.digits, session.style());
+      result.change = change_of(session, binds);
+      result.spoken += ", " + std::string(row.name) + " " + speak_quantity(figure.value, row.unit, row.digits, session.style()) +
+                       ", " + result.second + change_spoken(session, binds);
+    }
+  }
+  result.spoken += ", opens " + name;
+  return result;
+}
+
+float drawn_slack(const Standing& standing) {
+  if (!std::isfinite(standing.slack)) return 1;
+  return std::clamp(float(standing.slack), look::chain::kSlackLeast, look::chain::kSlackMost);
+}
+
+bool dead_from(const std::array<Cell, 6>& cells, std::size_t index) {
+  return std::any_of(cells.begin(), cells.begin() + std::ptrdiff_t(index) + 1,
+                     [](const Cell& link) { return link.now.state == State::fails; });
+}
+
+std::array<Cell, 6> chain_cells(const Session& session) {
+  std::array<Cell, 6> cells;
+  std::transform(kChain.begin(), kChain.end(), cells.begin(), [&](Link link) { return cell(session, link); });
+  return cells;
+}
+
+}  // namespace gs::parts

@@ -1,0 +1,155 @@
+// Results: a row in a list, the one headline of a sheet.
+#include <algorithm>
+
+#include "app/parts/change.h"
+#include "app/parts/ui.h"
+
+namespace gs::parts {
+
+using look::Box;
+using look::Face;
+using mirror::Role;
+namespace type = look::type;
+namespace space = look::space;
+
+std::string figure_text(R id, const Figure& figure, const Style& style) {
+  return figure.state == State::unknown ? std::string{}
+                                        : say_quantity(figure.value, reading(id).unit, reading(id).digits, style);
+}
+
+std::string figure_spoken(R id, const Figure& figure, const Plan& plan, const Style& style) {
+  if (figure.state == State::unknown) return "not known: " + reason(plan, id, figure);
+  std::string text = speak_quantity(figure.value, reading(id).unit, reading(id).digits, style);
+  if (figure.state != State::none) text += ", " + std::string(state_word(figure.state));
+  if (figure.doubt == Doubt::outside_tested) text += ", " + reason(plan, id, figure);
+  return text;
+}
+
+void draw_change(look::Pen& pen, const look::Theme& theme, float x, float baseline, R id, const Change& change,
+                 const Style& style, look::Align align) {
+  const std::string text = say_change(id, change, style);
+  if (text.empty()) return;
+  constexpr float kSign = 12, kSpace = 6;
+  const float width = kSign + kSpace + pen.width(text, Face::bold, type::kLabel);
+  if (align == look::Align::right) x -= width;
+  if (align == look::Align::centre) x -= width / 2;
+  const look::Delta delta = change.kind == Change::Kind::better  ? look::Delta::better
+                            : change.kind == Change::Kind::worse ? look::Delta::worse
+                                                                 : look::Delta::same;
+  const bool still = change.kind == Change::Kind::same || change.kind == Change::Kind::other;
+  const ImU32 colour = delta == look::Delta::better ? theme.holds : delta == look::Delta::worse ? theme.fails : theme.ink2;
+  pen.delta(delta, x, baseline, colour);
+  pen.text(x + kSign + kSpace, baseline, text, still ? Face::regular : Face::bold, type::kLabel, colour);
+}
+
+Change change_of(const Session& session, R id) {
+  const Outlook* pinned = session.pinned_outlook();
+  return pinned ? compare(id, session.outlook()[id], (*pinned)[id]) : Change{};
+}
+
+std::string change_spoken(const Session& session, R id) {
+  const Change change = change_of(session, id);
+  const std::string text = say_change(id, change, session.style());
+  switch (change.kind) {
+    case Change::Kind::none: return {};
+    case Change::Kind::same: return ", same as pinned";
+    case Change::Kind::better: return ", " + text + ", better than pinned";
+    case Change::Kind::worse: return ", " + text + ", worse than pinned";
+    case Change::Kind::other: return ", " + text + " against pinned";
+  }
+  return {};
+}
+
+void Ui::reading_row(R id) {
+  const Figure& figure = session.outlook()[id];
+  const Reading& row_of = reading(id);
+  const std::string text = figure_text(id, figure, session.style());
+  const std::string why_not = reason(session.plan(), id, figure);
+  const bool known = figure.state != State::unknown;
+  const Change change = change_of(session, id);
+  const bool shows_change = change.kind == Change::Kind::better || change.kind == Change::Kind::worse ||
+                            change.kind == Change::Kind::other;
+  const std::string range = known && figure.low != figure.high
+                                ? say_quantity(figure.low, row_of.unit, row_of.digits, session.style()) + " to " +
+                                      say_quantity(figure.high, row_of.unit, row_of.digits, session.style())
+                                : std::string{};
+  // The second line says what the first cannot: why it is not known, what it may be, how far it moved.
+  const bool spread = known && print_quantity(figure.low, row_of.unit, row_of.digits).number !=
+                                   print_quantity(figure.high, row_of.unit, row_of.digits).number;
+  const std::string second = !known || figure.doubt != Doubt::none ? why_not : spread ? "may be " + range : std::string{};
+  const std::vector<std::string_view> second_lines = pen.lines(second, w * (shows_change ? 0.6F : 1.0F), Face::regular, type::kLabel);
+  const float second_h = second.empty() && !shows_change
+                             ? 0
+                             : std::max<float>(1, float(second_lines.size())) * type::line_height(type::kLabel);
+  const Box box = take(std::max(46.0F, 34 + second_h));
+  const float base = box.y + 24;
+  const bool signed_state = figure.state != State::none && known;
+  const float value_w = known ? pen.figure_width(text, type::kLead) : 38;
+  float right_x = box.right();
+  if (known) {
+    pen.figure(right_x, base, text, type::kLead, theme.ink, look::Align::right);
+  } else {
+    pen.line({right_x - 38, base - 6}, {right_x, base - 6}, theme.ink2, look::stroke::kStrong);
+  }
+  right_x -= value_w + 8;
+  if (signed_state) {
+    pen.sign(sign_of(figure.state), {right_x - look::sign::kList, base - 6}, look::sign::kList);
+    right_x -= 2 * look::sign::kList + 8;
+  }
+  const float label_w = pen.text(box.x, base, row_of.name, Face::regular, type::kBody, theme.ink);
+  if (box.x + label_w + 16 < right_x - 8) pen.leader(box.x + label_w + 8, right_x - 4, base, theme.ink2);
+  float line_base = base + type::line_height(type::kLabel);
+  for (const std::string_view line : second_lines) {
+    pen.text(box.x, line_base, line, Face::regular, type::kLabel, theme.ink2);
+    line_base += type::line_height(type::kLabel);
+  }
+  if (shows_change)
+    draw_change(pen, theme, box.right(), base + type::line_height(type::kLabel), id, change, session.style(),
+                look::Align::right);
+  mirror::Node record;
+  record.role = Role::button;
+  record.id = row_of.key;
+  record.name = std::string(row_of.name) + ", " + figure_spoken(id, figure, session.plan(), session.style()) +
+                (spread ? ", may be " + range : "") + change_spoken(session, id) + ". Why";
+  if (target(std::move(record), box, 0)) {
+    session.view.panel = Panel::why;
+    session.view.why = id;
+    wake_at(now_s);
+  }
+}
+
+void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken) {
+  const Figure& figure = session.outlook()[id];
+  const Reading& row_of = reading(id);
+  const bool known = figure.state != State::unknown;
+  const std::string text = figure_text(id, figure, session.style());
+  const Box box = take(58);
+  const float base = box.y + 42;
+  const float figure_w = known ? pen.figure(box.x, base, text, type::kHeadline, theme.ink) : 64;
+  if (!known) pen.line({box.x, base - 14}, {box.x + 64, base - 14}, theme.ink2, 5);
+  const Standing link = standing(session.outlook(), row_of.link);
+  float line_x = box.x + figure_w + 18;
+  const float first = base - 16;
+  const std::string_view word = state_word(link.state);
+  pen.sign(sign_of(link.state), {line_x + 12, first - 6}, 11);
+  const float word_w = pen.text(line_x + 32, first, word, Face::bold, type::kBody, colour_of(theme, link.state));
+  const float name_x = line_x + 32 + word_w + 10;
+  const float room = box.right() - name_x;
+  if (pen.width(row_of.name, Face::regular, type::kBody) <= room)
+    pen.text(name_x, first, row_of.name, Face::regular, type::kBody, theme.ink2);
+  const std::string second = known ? std::string(beside) : reason(session.plan(), id, figure);
+  const std::vector<std::string_view> lines = pen.lines(second, box.right() - line_x, Face::regular, type::kLabel);
+  float second_base = first + 24;
+  for (const std::string_view line : lines) {
+    pen.text(line_x, second_base, line, Face::regular, type::kLabel, theme.ink2);
+    second_base += type::line_height(type::kLabel);
+  }
+  if (lines.size() > 1) gap(float(lines.size() - 1) * type::line_height(type::kLabel));
+  mirror::Node& record = node(Role::status, std::string(row_of.key), std::string(row_of.name) + ", " +
+                                  figure_spoken(id, figure, session.plan(), session.style()) +
+                                  (known && !beside_spoken.empty() ? ". " + std::string(beside_spoken) : "") +
+                                  change_spoken(session, id), box);
+  record.live = true;
+}
+
+}  // namespace gs::parts

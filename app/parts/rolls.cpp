@@ -1,0 +1,68 @@
+// What another roll would change: a row a roll with what arrives, the watts and the grams; tapping tries it.
+#include <algorithm>
+#include <cmath>
+
+#include "app/parts/change.h"
+#include "app/parts/ui.h"
+#include "core/outing/trial.h"
+
+namespace gs::parts {
+
+using look::Box;
+using look::Face;
+using look::Icon;
+using mirror::Role;
+namespace type = look::type;
+
+void Ui::rolls(int most) {
+  const std::vector<Trial> trials = other_rolls(session.outing(), session.style());
+  const Outlook& out = session.outlook();
+  const Figure& now = out[R::feedline_power_to_antenna_w];
+  if (trials.empty() || now.state == State::unknown) return;
+  section("What another roll would change", "rolls");
+  pen.text(right() - 30, y - 9, "arrives", Face::regular, type::kTick, theme.ink2, look::Align::right);
+  open_group(Role::list, "rolls:list", "Other rolls", {x, y, w, 0});
+  double widest = 0.5;
+  for (const Trial& trial : trials) {
+    const double then = trial.outlook[R::feedline_power_to_antenna_w].value;
+    if (std::isfinite(then)) widest = std::max(widest, std::abs(then - now.value));
+  }
+  int shown = 0;
+  // Best and worst alternatives alike: every roll that is offered, best first, as many as asked for.
+  const std::size_t step = std::max<std::size_t>(1, (trials.size() + std::size_t(most) - 1) / std::size_t(most));
+  for (std::size_t i = 0; i < trials.size() && shown < most; i += step, ++shown) {
+    const Trial& trial = trials[i];
+    const Figure& then = trial.outlook[R::feedline_power_to_antenna_w];
+    const bool narrow = w < 520;
+    const Box box = take(narrow ? 64 : 54);
+    const std::string id = "rolls:" + trial.key;
+    if (hand.down(id)) pen.fill(box, theme.fold);
+    const look::Ground ground(pen, hand.down(id) ? theme.fold : theme.paper);
+    const float base = narrow ? box.y + 27 : box.mid_y() + 7;
+    pen.text(box.x, base, trial.title, Face::bold, type::kBody, theme.ink);
+    const float second_base = narrow ? box.y + 51 : base;
+    const float mid = box.x + w * 0.34F, half = w * 0.08F;
+    if (!narrow)
+      pen.dumbbell(mid - half, mid + half, box.mid_y(), mid, mid + half * float((then.value - now.value) / widest), then.value >= now.value ? theme.holds : theme.fails);
+    const Change by_power = compare(R::feedline_power_to_antenna_w, then, now);
+    const Change by_weight = compare(R::feedline_weight_g, trial.outlook[R::feedline_weight_g], out[R::feedline_weight_g]);
+    draw_change(pen, theme, narrow ? box.x : box.x + w * 0.45F, second_base, R::feedline_power_to_antenna_w, by_power, session.style());
+    draw_change(pen, theme, narrow ? box.x + 108 : box.x + w * 0.62F, second_base, R::feedline_weight_g, by_weight, session.style());
+    pen.figure(box.right() - 30, narrow ? box.mid_y() + 8 : base, say_quantity(then.value, Unit::watt, 1, session.style()), type::kValue, theme.ink, look::Align::right);
+    pen.icon(Icon::chev, box.right() - 20, box.mid_y() - 10, 20, theme.ink);
+    mirror::Node item;
+    item.role = Role::button;
+    item.id = id;
+    item.name = trial.title + ": " + speak_quantity(then.value, Unit::watt, 1, session.style()) + " arrive, " +
+                say_change(R::feedline_power_to_antenna_w, by_power, session.style()) + ", weight " +
+                say_change(R::feedline_weight_g, by_weight, session.style()) + ". Try it";
+    if (target(std::move(item), box, 0)) {
+      for (const auto& [lever_id, value] : trial.sets) session.set(lever_id, value);
+      wake_at(now_s);
+    }
+    rule();
+  }
+  close_group();
+}
+
+}  // namespace gs::parts

@@ -1,0 +1,101 @@
+#include "app/session.h"
+
+#include <cmath>
+
+namespace gs {
+
+Session::Session() : plan_(resolve(outing_.set)), outlook_(evaluate(plan_)) {}
+
+void Session::changed() {
+  plan_ = resolve(outing_.set);
+  outlook_ = evaluate(plan_);
+  pinned_.reset();
+  if (outing_.pinned) {
+    Plan plan = resolve(*outing_.pinned);
+    Outlook outlook = evaluate(plan);
+    pinned_ = Worked{std::move(plan), outlook};
+  }
+  unsaved_ = true;
+}
+
+void Session::open(Outing outing, std::string what) {
+  history_.record(outing_, std::move(what), false);
+  outing_ = std::move(outing);
+  last_lever_ = L::count;
+  changed();
+}
+
+void Session::restore(Outing outing) {
+  outing_ = std::move(outing);
+  changed();
+  unsaved_ = false;
+}
+
+std::string Session::set(L id, Value value, int gesture) {
+  if (std::string why = refusal(id, value); !why.empty()) return why;
+  if (outing_.set[std::size_t(id)] == value) return {};
+  Outing next = with(outing_, id, std::move(value));
+  const std::string what =
+      std::string(lever(id).name) + ", " + value_text(resolve(next.set), id, settings.style);
+  history_.record(outing_, what, gesture != 0 && gesture == last_gesture_ && id == last_lever_);
+  last_gesture_ = gesture;
+  last_lever_ = id;
+  outing_ = std::move(next);
+  changed();
+  return {};
+}
+
+void Session::rename(std::string name) {
+  history_.record(outing_, "the name", false);
+  outing_.name = std::move(name);
+  changed();
+}
+
+void Session::pin() {
+  history_.record(outing_, "the pin", false);
+  outing_.pinned = outing_.set;
+  outing_.pinned_name = last_lever_ == L::count ? outing_.name : value_text(plan_, last_lever_, settings.style);
+  changed();
+}
+
+void Session::unpin() {
+  history_.record(outing_, "the pin", false);
+  outing_.pinned.reset();
+  outing_.pinned_name.clear();
+  changed();
+}
+
+void Session::go_to_pin() {
+  if (!outing_.pinned) return;
+  history_.record(outing_, "going back to the pin", false);
+  outing_.set = *outing_.pinned;
+  changed();
+}
+
+void Session::undo() {
+  if (!history_.can_undo()) return;
+  outing_ = history_.undo(outing_);
+  last_gesture_ = 0;
+  changed();
+}
+
+void Session::redo() {
+  if (!history_.can_redo()) return;
+  outing_ = history_.redo(outing_);
+  last_gesture_ = 0;
+  changed();
+}
+
+std::string value_text(const Plan& plan, L id, const Style& style) {
+  if (!plan.has(id)) return lever(id).optional ? "none" : "not set";
+  const Lever& row = lever(id);
+  if (row.kind == Kind::choice) return std::string(row.options()[std::size_t(plan[id])].name);
+  return say_quantity(plan[id], row.unit, row.digits, style);
+}
+
+std::string value_spoken(const Plan& plan, L id, const Style& style) {
+  if (!plan.has(id) || lever(id).kind == Kind::choice) return value_text(plan, id, style);
+  return speak_quantity(plan[id], lever(id).unit, lever(id).digits, style);
+}
+
+}  // namespace gs

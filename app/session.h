@@ -1,0 +1,87 @@
+// What the person has open: the outing with its results, the settings, and where on the sheets they are. Edits go through here
+// so that undo, results and saving never miss one.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/outing/checks.h"
+#include "core/outing/history.h"
+#include "core/outing/outlook.h"
+#include "core/outing/settings.h"
+
+namespace gs {
+
+enum class Sheet : unsigned char { overview, link, more };
+
+/// A panel that covers part of the sheet; the chain stays.
+enum class Panel : unsigned char { none, why, keypad, check, choices, pin };
+
+struct View {
+  Sheet sheet = Sheet::overview;
+  Link link = Link::feedline;  // of Sheet::link
+  Panel panel = Panel::none;
+  R why = R::count;            // of Panel::why
+  L lever = L::count;          // of Panel::keypad and Panel::choices; count while a check's input is typed
+  std::string typed;           // of Panel::keypad
+  std::size_t unit = 0;        // chosen unit chip of the keypad
+  std::string unfolded;        // id of the one row that is open
+  const Check* check = nullptr;
+  std::vector<Value> check_given;
+};
+
+class Session {
+ public:
+  Session();
+
+  const Outing& outing() const { return outing_; }
+  const Plan& plan() const { return plan_; }
+  const Outlook& outlook() const { return outlook_; }
+  const Plan* pinned_plan() const { return pinned_ ? &pinned_->plan : nullptr; }
+  const Outlook* pinned_outlook() const { return pinned_ ? &pinned_->outlook : nullptr; }
+  const Style& style() const { return settings.style; }
+
+  void open(Outing outing, std::string what);  // another outing; one step of undo
+  void restore(Outing outing);                 // at start: no step of undo
+  /// Sets a lever; refused values change nothing and return the reason. `gesture` is equal for all steps of one drag.
+  std::string set(L id, Value value, int gesture = 0);
+  void rename(std::string name);
+  void pin();
+  void unpin();
+  void go_to_pin();
+  bool can_undo() const { return history_.can_undo(); }
+  bool can_redo() const { return history_.can_redo(); }
+  const std::string& undo_names() const { return history_.undo_names(); }
+  void undo();
+  void redo();
+
+  Settings settings;
+  View view;
+  std::vector<std::string> notes;  // sentences for the person, newest last
+  /// True once after each change that is to be saved.
+  bool take_unsaved() { return std::exchange(unsaved_, false); }
+
+ private:
+  struct Worked {
+    Plan plan;
+    Outlook outlook;
+  };
+  void changed();
+
+  Outing outing_;
+  Plan plan_;
+  Outlook outlook_;
+  std::optional<Worked> pinned_;
+  History history_;
+  L last_lever_ = L::count;
+  int last_gesture_ = 0;
+  bool unsaved_ = false;
+};
+
+/// "15 m", "RG-213", "not set": a lever's value in this plan.
+std::string value_text(const Plan& plan, L id, const Style& style);
+std::string value_spoken(const Plan& plan, L id, const Style& style);
+
+}  // namespace gs

@@ -1,0 +1,130 @@
+#include <algorithm>
+
+#include "app/sheets/sheets.h"
+
+namespace gs::sheets {
+
+using look::Box;
+using look::Face;
+using look::Icon;
+using mirror::Role;
+namespace type = look::type;
+
+namespace {
+
+Icon theme_icon(ThemeName name) {
+  return name == ThemeName::daylight ? Icon::sun : name == ThemeName::dusk ? Icon::dusk : Icon::moon;
+}
+
+std::string_view theme_word(ThemeName name) {
+  return name == ThemeName::daylight ? "daylight" : name == ThemeName::dusk ? "dusk" : "night";
+}
+
+}  // namespace
+
+void header(parts::Ui& ui) {
+  Session& session = ui.session;
+  look::Pen& pen = ui.pen;
+  const Box bar{ui.surface.x, ui.surface.y, ui.surface.w, look::chain::kHeader};
+  ui.open_group(Role::banner, "header", "Groundsheet", bar);
+  constexpr float kSize = 48;
+  float right = bar.right() - ui.margin() + 12;
+  const auto icon = [&](std::string_view id, std::string_view spoken, Icon what, ImU32 colour) {
+    right -= kSize;
+    return ui.icon_button({right, bar.y + 3, kSize, kSize}, id, spoken, what, colour);
+  };
+  // Drawn from the right; the mirror's order follows below in reading order, so the mark comes first.
+  const Box mark{bar.x + ui.margin() - 6, bar.y + 3, kSize, kSize};
+  if (ui.hand.down("home")) pen.fill(mark, ui.theme.fold, look::radius::kChip);
+  pen.brand(mark.x + 6, mark.y + 7, 34, ui.theme.ink);
+  mirror::Node home;
+  home.role = Role::button;
+  home.id = "home";
+  home.name = "Overview";
+  home.current = session.view.sheet == Sheet::overview;
+  if (ui.target(std::move(home), mark)) {
+    session.view.sheet = Sheet::overview;
+    session.view.panel = Panel::none;
+    ui.wake_at(ui.now_s);
+  }
+  const std::string name = session.outing().name.empty() ? "New outing" : session.outing().name;
+  const std::size_t title_at = ui.tree.nodes.size();
+  ui.node(Role::heading, "outing:name", name, {mark.right(), bar.y, 10, bar.h}).level = 1;
+
+  if (icon("more", "More: outing, text size, files", Icon::more, ui.theme.ink)) {
+    session.view.sheet = Sheet::more;
+    session.view.panel = Panel::none;
+    ui.wake_at(ui.now_s);
+  }
+  const ThemeName next = ThemeName((int(session.settings.theme) + 1) % int(ThemeName::count));
+  if (icon("theme", "Theme " + std::string(theme_word(session.settings.theme)) + ", change to " + std::string(theme_word(next)),
+           theme_icon(session.settings.theme), ui.theme.ink)) {
+    session.settings.theme = next;
+    ui.wake_at(ui.now_s);
+  }
+  if (session.can_undo() && icon("undo", "Undo " + session.undo_names(), Icon::undo, ui.theme.ink)) {
+    session.undo();
+    ui.wake_at(ui.now_s);
+  }
+  const bool pinned = session.outing().pinned.has_value();
+  const std::string pin_words = pinned ? "Pinned at " + session.outing().pinned_name : "Pin this plan";
+  bool pin_tapped = false;
+  if (ui.phone()) {
+    pin_tapped = icon("pin", pin_words, Icon::pin, ui.theme.pin);
+  } else {
+    const float text_w = pen.width(pin_words, Face::bold, type::kLabel);
+    const Box box{right - text_w - 52, bar.y + 3, text_w + 48, kSize};
+    right = box.x;
+    if (ui.hand.down("pin")) pen.fill(box, ui.theme.fold, look::radius::kChip);
+    const look::Ground ground(pen, ui.hand.down("pin") ? ui.theme.fold : ui.theme.paper);
+    pen.icon(Icon::pin, box.x + 10, box.mid_y() - 12, 24, ui.theme.pin);
+    pen.text(box.x + 38, look::Pen::centred(box.mid_y(), type::kLabel), pin_words, Face::bold, type::kLabel, ui.theme.pin);
+    mirror::Node record;
+    record.role = Role::button;
+    record.id = "pin";
+    record.name = pin_words;
+    pin_tapped = ui.target(std::move(record), box);
+  }
+  if (pin_tapped) {
+    if (!pinned) {
+      session.pin();
+    } else {
+      session.view.panel = session.view.panel == Panel::pin ? Panel::none : Panel::pin;
+    }
+    ui.wake_at(ui.now_s);
+  }
+  const float base = look::Pen::centred(bar.mid_y(), type::kLead);
+  const float room = right - mark.right() - 8;
+  const float name_w = pen.text(mark.right() + 4, base, pen.elided(name, room, Face::bold, type::kLead), Face::bold, type::kLead, ui.theme.ink);
+  const Plan& plan = session.plan();
+  std::string second = session.outing().date;
+  if (plan.has(L::antenna_frequency_mhz))
+    second += (second.empty() ? "" : " \u00B7 ") + value_text(plan, L::antenna_frequency_mhz, session.style());
+  if (!second.empty() && name_w + 24 + pen.width(second, Face::regular, type::kLabel) < room)
+    pen.text(mark.right() + name_w + 20, base, second, Face::regular, type::kLabel, ui.theme.ink2);
+  ui.tree.nodes[title_at].w = name_w;
+  ui.close_group();
+  ui.y = bar.bottom();
+
+  if (session.view.panel == Panel::pin && pinned) {
+    ui.column(ui.surface.x + ui.margin(), ui.surface.w - 2 * ui.margin(), bar.bottom() + 4);
+    ui.open_group(Role::group, "pin:choices", "The pin", {ui.x, ui.y, ui.w, 56});
+    const float each = (ui.w - 16) / 3;
+    const struct { const char* id; const char* label; } items[] = {
+        {"pin:move", "Move pin here"}, {"pin:back", "Go back to pin"}, {"pin:out", "Take pin out"}};
+    for (int i = 0; i < 3; ++i) {
+      if (!ui.button_in({ui.x + float(i) * (each + 8), ui.y, each, 56}, items[i].id, items[i].label, parts::Weight::plain,
+                        Icon::count, type::kLabel))
+        continue;
+      if (i == 0) session.pin();
+      if (i == 1) session.go_to_pin();
+      if (i == 2) session.unpin();
+      session.view.panel = Panel::none;
+      ui.wake_at(ui.now_s);
+    }
+    ui.close_group();
+    ui.y = bar.bottom() + 68;
+  }
+}
+
+}  // namespace gs::sheets

@@ -1,0 +1,90 @@
+#include <algorithm>
+
+#include "app/platform/platform.h"
+#include "app/sheets/begin.h"
+#include "app/sheets/sheets.h"
+#include "core/outing/archive.h"
+
+namespace gs::sheets {
+
+using look::Box;
+using look::Icon;
+using mirror::Role;
+using parts::Ui;
+
+namespace {
+
+template <class T>
+bool pick(Ui& ui, std::string_view id, std::string_view name, T& value, std::initializer_list<std::pair<T, const char*>> options) {
+  ui.pen.text(ui.x, ui.y + 20, name, look::Face::bold, look::type::kBody, ui.theme.ink);
+  ui.gap(28);
+  std::vector<Ui::Chip> items;
+  for (const auto& option : options) items.push_back({std::string(id) + "=" + option.second, option.second, {}, option.first == value});
+  const int tapped = ui.chips(id, name, items);
+  ui.gap(16);
+  if (tapped < 0) return false;
+  value = (options.begin() + tapped)->first;
+  ui.wake_at(ui.now_s);
+  return true;
+}
+
+/// A file name a person recognises: letters and digits of the outing's name.
+std::string file_name(const Outing& outing) {
+  std::string name;
+  for (const char c : outing.name)
+    name += (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ? c : c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : '-';
+  return (name.empty() ? "outing" : name) + ".json";
+}
+
+}  // namespace
+
+void more(Ui& ui) {
+  Session& session = ui.session;
+  const float left = ui.surface.x + ui.margin(), width = ui.surface.w - 2 * ui.margin();
+  const float top = ui.y;
+  ui.open_group(Role::main, "main", "More", {ui.surface.x, top, ui.surface.w, ui.surface.bottom() - top});
+  ui.begin_scroll("more", {left, top, width, ui.surface.bottom() - top});
+  const bool two = width > 760;
+  const float each = two ? (width - 40) / 2 : width, start = ui.y + 16;
+  ui.column(left, each, start);
+  ui.section("How it reads", "more:reads");
+  pick(ui, "settings.text", "Text size", session.settings.text_pct,
+       {{100, "100 %"}, {125, "125 %"}, {150, "150 %"}, {200, "200 %"}});
+  pick(ui, "settings.hand", "Controls for the", session.settings.left_hand, {{false, "right hand"}, {true, "left hand"}});
+  pick(ui, "settings.length", "Lengths and weights", session.settings.style.feet, {{false, "metres"}, {true, "feet"}});
+  pick(ui, "settings.decimal", "Decimal sign", session.settings.style.decimal_sign, {{'.', "point 7.5"}, {',', "comma 7,5"}});
+  const float first_bottom = ui.y;
+  if (two) ui.column(left + each + 40, each, start);
+  ui.section("This outing", "more:outing");
+  if (ui.button("file:save", "Save a copy as a file", parts::Weight::plain, Icon::count))
+    platform::save_file(file_name(session.outing()), write_outing(session.outing()));
+  ui.gap();
+  if (ui.button("file:open", "Open an outing file", parts::Weight::plain, Icon::count)) platform::pick_file();
+  ui.gap();
+  if (ui.button("outing:sample", "Start from the sample outing", parts::Weight::plain, Icon::kit)) {
+    session.open(sample_outing(), "opening the sample");
+    session.view.sheet = Sheet::overview;
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap();
+  if (ui.button("outing:new", "Begin a new outing", parts::Weight::plain, Icon::plus)) {
+    session.open(Outing{}, "beginning a new outing");
+    session.view.sheet = Sheet::overview;
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap(16);
+  ui.section("About", "more:about");
+  ui.paragraph("Groundsheet computes an outing as one chain, from the battery to the contacts. Figures are as good as what they "
+               "rest on: Why shows it. Local rules, licensed practice and your own eyes come first.",
+               "more:words", ui.theme.ink);
+  ui.gap();
+  if (ui.button("page:methods", "How the figures are made", parts::Weight::plain, Icon::why)) platform::open_page("methods.html");
+  ui.gap();
+  if (ui.button("page:licences", "Licences", parts::Weight::plain, Icon::count)) platform::open_page("licences.html");
+  ui.gap(24);
+  ui.y = std::max(ui.y, first_bottom);
+  ui.end_scroll();
+  ui.close_group();
+}
+
+}  // namespace gs::sheets

@@ -1,0 +1,14 @@
+// One function a sheet: little more than a list of parts.
+#pragma once
+
+#include "app/parts/ui.h"
+
+namespace gs::sheets {
+
+void header(parts::Ui& ui);     // mark, outing, undo, pin, theme, more
+void overview(parts::Ui& ui);
+void feedline(parts::Ui& ui);
+void link(parts::Ui& ui);       // any link: its readings and levers from the tables
+void more(parts::Ui& ui);       // outing, reading aids, files, about
+
+}  // namespace gs::sheets

@@ -1,0 +1,224 @@
+#include "app/shell.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/mirror/keys.h"
+#include "app/sheets/sheets.h"
+#include "app/store/store.h"
+#include "core/outing/archive.h"
+
+namespace gs {
+namespace {
+
+constexpr int kSettleFrames = 2;  // after an event: one that answers it, one for what that answer moved
+
+}  // namespace
+
+Shell::Shell() {
+  store::Kept kept = store::load();
+  session_.notes = std::move(kept.notes);
+  if (!kept.outing.empty()) {
+    LoadedOuting loaded = read_outing(kept.outing);
+    if (loaded.refusal.empty()) {
+      session_.restore(std::move(loaded.outing));
+    } else {
+      session_.notes.push_back("The kept outing could not be read: " + loaded.refusal);
+    }
+  }
+  if (!kept.settings.empty()) {
+    LoadedSettings loaded = read_settings(kept.settings);
+    if (loaded.refusal.empty()) session_.settings = loaded.settings;
+  }
+  kept_settings_ = session_.settings;
+}
+
+Shell::~Shell() = default;
+
+void Shell::prepare() {
+  const float wanted = platform::view().pixel_ratio * text_scale();
+  if (std::abs(fonts_.scale - wanted) < 1e-4F) return;
+  fonts_ = look::build_fonts(*ImGui::GetIO().Fonts, wanted);
+  platform::rebuild_font_texture();
+}
+
+void Shell::frame() {
+  const platform::View view = platform::view();
+  const double now_s = platform::now_s();
+  const float text = text_scale();
+  const look::Theme& theme = look::theme(session_.settings.theme);
+  ImGui::GetStyle().Colors[ImGuiCol_WindowBg] = ImGui::ColorConvertU32ToFloat4(theme.paper);
+  hand_.reduced_motion = view.reduced_motion;
+  hand_.begin_frame(now_s);
+
+  const float surface_w = (view.width - view.inset_left - view.inset_right) / text;
+  const float surface_h = (view.height - view.inset_top - view.inset_bottom) / text;
+  if (surface_w < 40 || surface_h < 40) return;  // no room for a single control
+  look::Pen pen(*ImGui::GetBackgroundDrawList(), fonts_, theme);
+  if (record_) {
+    record_->clear();
+    pen.record(record_);
+  }
+  parts::Ui ui(session_, pen, hand_, asked_, {view.inset_left / text, view.inset_top / text, surface_w, surface_h}, now_s);
+  ui.focus = focus_;
+  ui.tree.title = session_.outing().name.empty() ? "Groundsheet" : session_.outing().name + " \u00B7 Groundsheet";
+  sheets::header(ui);
+  draw_notes(ui);
+  draw_sheet(ui);
+  hand_.end_frame();
+  asked_ = {};
+  publish(ui);
+  keep();
+  if (hand_.moving() || hand_.pressing()) ui.wake_at(now_s);
+  if (ui.wake_s != 0) ui.wake_s <= now_s ? platform::wake(1) : platform::wake_in(ui.wake_s - now_s);
+}
+
+void Shell::draw_sheet(parts::Ui& ui) {
+  switch (session_.view.sheet) {
+    case Sheet::overview: return sheets::overview(ui);
+    case Sheet::link: return session_.view.link == Link::feedline ? sheets::feedline(ui) : sheets::link(ui);
+    case Sheet::more: return sheets::more(ui);
+  }
+}
+
+void Shell::draw_notes(parts::Ui& ui) {
+  const float top = ui.y;
+  std::string text;
+  if (store_failed_) {
+    text = "Not saved on this device. Keep this page open, or save a copy as a file.";
+  } else if (!session_.notes.empty()) {
+    text = session_.notes.back();
+  } else if (update_waits_) {
+    text = "A newer build is ready.";
+  }
+  if (text.empty()) return;
+  const float margin = ui.margin(), width = ui.surface.w - 2 * margin;
+  const bool offers_update = update_waits_ && session_.notes.empty() && !store_failed_;
+  const float hands_w = offers_update ? 160 : 48;
+  const float text_w = width - hands_w - 52;
+  const std::size_t lines = ui.pen.lines(text, text_w, look::Face::regular, look::type::kLabel).size();
+  const look::Box box{ui.surface.x + margin, top + 4, width, std::max(56.0F, float(lines) * 21.2F + 20)};
+  ui.pen.fill(box, ui.theme.fold, look::radius::kPanel);
+  {
+    const look::Ground ground(ui.pen, ui.theme.fold);
+    ui.pen.sign(store_failed_ ? look::Sign::fails : look::Sign::unknown, {box.x + 24, box.mid_y()}, look::sign::kList);
+    ui.pen.paragraph(box.x + 44, box.mid_y() - float(lines - 1) * 10.6F + 6, text_w, text, look::Face::regular, look::type::kLabel, ui.theme.ink);
+  }
+  ui.node(mirror::Role::status, "note", text, box).live = true;
+  if (offers_update) {
+    if (ui.button_in({box.right() - 156, box.mid_y() - 24, 148, 48}, "update", "Start it", parts::Weight::main, look::Icon::count, look::type::kLabel))
+      platform::take_update();
+  } else if (!store_failed_) {
+    if (ui.icon_button({box.right() - 52, box.mid_y() - 24, 48, 48}, "note:close", "Close this note", look::Icon::close, ui.theme.ink)) {
+      session_.notes.pop_back();
+      ui.wake_at(ui.now_s);
+    }
+  }
+  ui.y = box.bottom() + 4;
+}
+
+void Shell::publish(parts::Ui& ui) {
+  const float text = text_scale();
+  const bool focus_there = std::any_of(ui.tree.nodes.begin(), ui.tree.nodes.end(),
+                                       [&](const mirror::Node& node) { return node.id == focus_; });
+  if (!focus_there) focus_.clear();
+  ui.tree.focus = focus_;
+  for (mirror::Node& node : ui.tree.nodes) {
+    node.x *= text;
+    node.y *= text;
+    node.w *= text;
+    node.h *= text;
+  }
+  if (ui.tree == tree_) return;
+  tree_ = std::move(ui.tree);
+  platform::mirror(mirror::to_json(tree_));
+}
+
+void Shell::keep() {
+  if (session_.take_unsaved()) store::save_outing(write_outing(session_.outing()));
+  if (!(session_.settings == kept_settings_)) {
+    kept_settings_ = session_.settings;
+    store::save_settings(write_settings(kept_settings_));
+    platform::wake(kSettleFrames);
+  }
+}
+
+void Shell::pointer(const platform::Pointer& event) {
+  const float text = text_scale();
+  if (event.kind == platform::PointerKind::move && !hand_.pressing()) return;  // nothing answers to hovering
+  if (event.kind == platform::PointerKind::down && !focus_.empty()) focus_.clear();
+  hand_.pointer(event, event.x / text, event.y / text, platform::now_s());
+  platform::wake(kSettleFrames);
+}
+
+void Shell::wheel(float x, float y, float, float dy) {
+  const float text = text_scale();
+  hand_.wheel(x / text, y / text, dy / text);
+  platform::wake(1);
+}
+
+void Shell::key(const platform::KeyPress& press) {
+  if (press.key == platform::Key::undo) {
+    session_.undo();
+  } else if (press.key == platform::Key::redo) {
+    session_.redo();
+  } else if (press.key == platform::Key::escape) {
+    if (session_.view.panel != Panel::none) {
+      session_.view.panel = Panel::none;
+    } else {
+      session_.view.unfolded.clear();
+    }
+  } else {
+    const mirror::KeyEffect effect = mirror::effect_of(press, tree_, focus_);
+    if (effect.focus) focus_ = *effect.focus;
+    if (!effect.press.empty()) hand_.press(effect.press);
+    if (effect.steps != 0) asked_.steps[focus_] += effect.steps;
+    if (effect.set) asked_.set[focus_] = *effect.set;
+  }
+  platform::wake(kSettleFrames);
+}
+
+void Shell::act(const platform::MirrorAction& action) {
+  switch (action.verb) {
+    case platform::MirrorAction::Verb::press: hand_.press(action.id); break;
+    case platform::MirrorAction::Verb::set: asked_.set[action.id] = action.number; break;
+    case platform::MirrorAction::Verb::focus: focus_ = action.id; break;
+    case platform::MirrorAction::Verb::blur:
+      if (focus_ == action.id) focus_.clear();
+      break;
+  }
+  platform::wake(kSettleFrames);
+}
+
+void Shell::view_changed() { platform::wake(kSettleFrames); }
+
+void Shell::stored(bool ok) {
+  if (store_failed_ == !ok) return;
+  store_failed_ = !ok;
+  platform::wake(kSettleFrames);
+}
+
+void Shell::file_picked(std::string_view name, std::string_view text) {
+  LoadedOuting loaded = read_outing(text);
+  const std::string file(name.substr(0, 80));
+  if (!loaded.refusal.empty()) {
+    session_.notes.push_back(file + " was not opened: " + loaded.refusal);
+  } else {
+    session_.open(std::move(loaded.outing), "opening " + file);
+    session_.view = View{};
+    if (!loaded.notes.empty()) {
+      std::string all = file + ": ";
+      for (std::size_t i = 0; i < std::min<std::size_t>(3, loaded.notes.size()); ++i) all += (i ? "; " : "") + loaded.notes[i];
+      if (loaded.notes.size() > 3) all += "; and " + std::to_string(loaded.notes.size() - 3) + " more";
+      session_.notes.push_back(all);
+    }
+  }
+  platform::wake(kSettleFrames);
+}
+
+void Shell::update_waits() {
+  update_waits_ = true;
+  platform::wake(kSettleFrames);
+}
+
+}  // namespace gs

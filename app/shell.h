@@ -1,0 +1,56 @@
+// The program between platform and sheets: draws when something changed, keeps what changed, passes on hands and keys.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "app/look/fonts.h"
+#include "app/mirror/mirror.h"
+#include "app/parts/ui.h"
+#include "app/platform/platform.h"
+#include "app/session.h"
+
+namespace gs {
+
+class Shell : public platform::Host {
+ public:
+  /// Reads what was kept. The Dear ImGui context must exist before the first prepare().
+  Shell();
+  ~Shell() override;
+
+  void prepare() override;
+  void frame() override;
+  void pointer(const platform::Pointer& event) override;
+  void wheel(float x, float y, float dx, float dy) override;
+  void key(const platform::KeyPress& press) override;
+  void act(const platform::MirrorAction& action) override;
+  void view_changed() override;
+  void stored(bool ok) override;
+  void file_picked(std::string_view name, std::string_view text) override;
+  void update_waits() override;
+
+  Session& session() { return session_; }
+  const mirror::Tree& tree() const { return tree_; }
+  const std::vector<parts::Target>& targets() const { return hand_.targets(); }
+  /// For tests: every text of the last frame with its colour and ground.
+  void record_texts(std::vector<look::TextRecord>* into) { record_ = into; }
+
+ private:
+  float text_scale() const { return float(session_.settings.text_pct) / 100; }
+  void draw_notes(parts::Ui& ui);
+  void draw_sheet(parts::Ui& ui);
+  void publish(parts::Ui& ui);
+  void keep();
+
+  Session session_;
+  look::Fonts fonts_;
+  parts::Hand hand_;
+  parts::Asked asked_;
+  mirror::Tree tree_;
+  std::string focus_;
+  Settings kept_settings_;
+  bool update_waits_ = false, store_failed_ = false;
+  std::vector<look::TextRecord>* record_ = nullptr;
+};
+
+}  // namespace gs

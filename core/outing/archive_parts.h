@@ -1,0 +1,46 @@
+// What the archive's readers and writers share. The archive's own.
+#pragma once
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/outing/archive_json.h"
+
+namespace gs {
+
+/// Lines for the person, at most 40 and then one that counts the rest: a hostile file must not fill memory with
+/// complaints.
+class Notes {
+ public:
+  void add(std::string_view key, std::string_view words);
+  std::vector<std::string> take();
+
+ private:
+  std::vector<std::string> lines_;
+  std::size_t more_ = 0;
+};
+
+/// A file taken apart and known to be ours.
+struct OpenedFile {
+  std::vector<JsonMember> members;  // without "groundsheet" and "kind"
+  std::string refusal;              // not empty: members are empty
+  bool newer = false;
+};
+OpenedFile open_file(std::string_view text, std::string_view kind, Notes& notes);
+
+/// "top" and so on: where in a file the members stood that this version does not know.
+enum class Part : unsigned char { top, levers, pinned, pinned_levers, count };
+using KeptParts = std::array<std::vector<JsonMember>, std::size_t(Part::count)>;
+std::string pack_kept(const KeptParts& parts);
+KeptParts unpack_kept(std::string_view kept);
+
+/// Member texts ("\"key\": value") as an object over several lines; `indent` is that of the line it starts on.
+std::string object_text(const std::vector<std::string>& members, std::string_view indent);
+std::string member_text(std::string_view key, std::string_view value);
+
+/// Whether a member at the top of an outing file has a meaning to this version.
+bool is_outing_key(std::string_view key);
+
+}  // namespace gs

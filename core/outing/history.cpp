@@ -1,0 +1,30 @@
+#include "core/outing/history.h"
+
+#include <utility>
+
+namespace gs {
+namespace {
+
+Outing move_step(std::deque<Step>& from, std::deque<Step>& to, const Outing& now) {
+  Step step = std::move(from.back());
+  from.pop_back();
+  to.push_back({now, step.what});
+  return std::move(step.before);
+}
+
+}  // namespace
+
+void History::record(const Outing& before, std::string what, bool same_gesture) {
+  redo_.clear();
+  if (same_gesture && !undo_.empty()) {
+    undo_.back().what = std::move(what);
+    return;
+  }
+  undo_.push_back({before, std::move(what)});
+  if (undo_.size() > kMostSteps) undo_.pop_front();
+}
+
+Outing History::undo(const Outing& now) { return move_step(undo_, redo_, now); }
+Outing History::redo(const Outing& now) { return move_step(redo_, undo_, now); }
+
+}  // namespace gs

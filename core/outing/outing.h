@@ -1,0 +1,30 @@
+// The shared plan as a person sets it, before anything is computed.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/outing/levers.h"
+
+namespace gs {
+
+/// Not set, a number in the lever's unit, or a choice's key.
+using Value = std::variant<std::monostate, double, std::string>;
+
+/// Every lever's value, by lever. Plain levers first, then the limit and ease of each reading (see levers.h).
+using Values = std::vector<Value>;  // always lever_count() long
+
+struct Outing {
+  std::string name;
+  std::string date;               // ISO 8601 "2026-06-13", or empty
+  Values set = Values(lever_count());
+  std::optional<Values> pinned;   // the plan as it was pinned
+  std::string pinned_name;        // "100 W": what was last changed when it was pinned
+  std::string kept;               // JSON object text of unknown scalar keys of a file, written back as they were
+  bool operator==(const Outing&) const = default;
+};
+
+}  // namespace gs

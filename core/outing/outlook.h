@@ -1,0 +1,64 @@
+// Every result of a plan, computed in one pass.
+#pragma once
+
+#include <array>
+#include <string>
+
+#include "core/outing/feedline_join.h"
+#include "core/outing/plan.h"
+
+namespace gs {
+
+/// none: not judged. unknown: an input is missing or the figure is withheld.
+enum class State : unsigned char { holds, tight, fails, none, unknown };
+std::string_view state_word(State state);  // "holds", "tight", "fails", "", "not known"
+
+/// One reading's result. NaN value exactly where the state is unknown. slack: (value - limit) / (ease - limit), NaN where not judged.
+struct Figure {
+  double value, low, high, slack;  // low..high: what the value may be with what is not known (a measured SWR has no phase)
+  State state = State::unknown;
+  Doubt doubt = Doubt::later;
+  L culprit = L::count;
+};
+
+struct Outlook {
+  std::array<Figure, kReadingCount> at;
+  const Figure& operator[](R id) const { return at[std::size_t(id)]; }
+};
+
+/// The only place that knows two links. Pure; same plan, same bits.
+Outlook evaluate(const Plan& plan);
+
+/// The only place where a state is made: value, its slack and state against the plan's own limit and ease.
+Figure judge(const Plan& plan, R id, double value);
+Figure unknown(Doubt doubt, L culprit);
+
+/// A link's standing: its figure is the judged reading with the least slack.
+struct Standing {
+  State state = State::unknown;
+  double slack;             // NaN where unknown
+  R binds = R::count;       // the reading that binds, or one that is not known, or count where the link has none yet
+};
+Standing standing(const Outlook& outlook, Link link);
+
+/// What stands between a person and this figure, one short phrase: "needs Feed line length", "" where nothing does.
+std::string reason(const Plan& plan, R id, const Figure& figure);
+
+/// The verdict in two sentences: what holds, and what limits or is not known.
+struct Verdict {
+  std::string headline, cause;
+  State state = State::unknown;
+  R binds = R::count;
+};
+Verdict verdict(const Plan& plan, const Outlook& outlook);
+
+/// Change of a reading against the pin.
+struct Change {
+  enum class Kind : unsigned char { none, same, better, worse, other } kind = Kind::none;  // none: one of the two is not known
+  double delta = 0;  // in the reading's unit
+};
+/// Same where the printed figures are the same.
+Change compare(R id, const Figure& now, const Figure& pinned);
+std::string say_change(R id, const Change& change, const Style& style);  // "+2.5 W", "same", "−4 points"
+
+}  // namespace gs

@@ -1,0 +1,97 @@
+#include "core/outing/plan.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+#include "core/outing/feedline_join.h"
+
+namespace gs {
+namespace {
+
+double option_index(const Lever& row, const std::string& key) {
+  const std::span<const Option> options = row.options();
+  const auto at = std::find_if(options.begin(), options.end(), [&](const Option& option) { return option.key == key; });
+  return at == options.end() ? std::numeric_limits<double>::quiet_NaN() : double(at - options.begin());
+}
+
+}  // namespace
+
+Plan resolve(const Values& set) {
+  const std::size_t count = lever_count();
+  Plan plan{std::vector<double>(count, std::numeric_limits<double>::quiet_NaN()),
+            std::vector<From>(count, From::missing)};
+  for (const Limit& limit : limits()) {
+    const R id = find_reading(limit.reading_key);
+    if (id == R::count) continue;
+    plan.x[std::size_t(limit_lever(id))] = limit.limit;
+    plan.x[std::size_t(ease_lever(id))] = limit.ease;
+    plan.from[std::size_t(limit_lever(id))] = plan.from[std::size_t(ease_lever(id))] = From::usual;
+  }
+  for (std::size_t i = 0; i < count; ++i) {
+    const Lever& row = lever(L(i));
+    if (row.applies && !row.applies(plan)) continue;
+    double value = std::numeric_limits<double>::quiet_NaN();
+    if (const double* number = std::get_if<double>(&set[i])) value = *number;
+    if (const std::string* key = std::get_if<std::string>(&set[i]); key && row.kind == Kind::choice)
+      value = option_index(row, *key);
+    From from = From::yours;
+    if (!std::isfinite(value) && row.usual) {
+      value = row.usual(plan);
+      from = From::usual;
+    }
+    if (!std::isfinite(value)) continue;
+    plan.x[i] = value;
+    plan.from[i] = from;
+  }
+  return plan;
+}
+
+std::string_view option_key(L id, double index) {
+  const std::span<const Option> options = lever(id).options();
+  return index >= 0 && index < double(options.size()) ? options[std::size_t(index)].key : std::string_view{};
+}
+
+std::string refusal(L id, const Value& value) {
+  const Lever& row = lever(id);
+  if (std::holds_alternative<std::monostate>(value)) return {};
+  if (row.kind == Kind::choice) {
+    const std::string* key = std::get_if<std::string>(&value);
+    if (key && std::isfinite(option_index(row, *key))) return {};
+    return std::string(row.name) + ": not one of its choices";
+  }
+  const double* number = std::get_if<double>(&value);
+  if (number && *number >= row.least && *number <= row.most) return {};
+  return std::string(row.name) + ": " + print_quantity(row.least, row.unit, row.digits).number + " to " +
+         say_quantity(row.most, row.unit, row.digits);
+}
+
+Outing with(Outing outing, L id, Value value) {
+  outing.set[std::size_t(id)] = std::move(value);
+  return outing;
+}
+
+std::vector<Clash> clashes(const Plan& plan) {
+  std::vector<Clash> found;
+  const double full_w = plan[L::radio_full_power_w];
+  if (plan[L::radio_transmit_power_w] > full_w) {
+    found.push_back({L::radio_transmit_power_w, L::radio_full_power_w,
+                     "Transmit power " + say_quantity(plan[L::radio_transmit_power_w], Unit::watt, 1) +
+                         " is more than the radio's full power " + say_quantity(full_w, Unit::watt, 1) + "."});
+  }
+  for (const Limit& row : limits()) {
+    const R id = find_reading(row.reading_key);
+    if (id == R::count) continue;
+    const double limit = plan[limit_lever(id)], ease = plan[ease_lever(id)];
+    const bool more = reading(id).better == Better::more;
+    if (limit == ease || (ease > limit) != more) {
+      found.push_back({ease_lever(id), limit_lever(id),
+                       std::string(lever(ease_lever(id)).name) + " must stand on the better side of its limit."});
+    }
+  }
+  for (Clash& clash : feedline_clashes(plan)) found.push_back(std::move(clash));
+  return found;
+}
+
+}  // namespace gs

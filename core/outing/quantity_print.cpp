@@ -1,0 +1,143 @@
+#include <algorithm>
+#include <cmath>
+
+#include "core/outing/decimal.h"
+#include "core/outing/quantity.h"
+#include "core/outing/quantity_units.h"
+
+namespace gs {
+namespace {
+
+constexpr std::string_view kMinus = "\u2212";
+constexpr std::string_view kNotKnown = "\u2013";
+
+/// ASCII decimals as a screen shows them: U+2212 and the person's decimal sign.
+std::string dressed(std::string text, const Style& style) {
+  const std::size_t point = text.find('.');
+  if (style.decimal_sign == ',' && point != std::string::npos) text[point] = ',';
+  if (!text.empty() && text[0] == '-') text.replace(0, 1, kMinus);
+  return text;
+}
+
+std::string two_digits(double whole) {
+  const std::string text = fixed_text(whole, 0);
+  return text.size() < 2 ? "0" + text : text;
+}
+
+/// Whole minutes, hours split off. Rounding comes first, so that 59.6 min is an hour and never "60 min".
+struct Clockwork {
+  bool minus;
+  double hours, minutes;
+};
+Clockwork split(double minutes) {
+  const double whole = std::round(std::fabs(minutes));
+  const double hours = std::floor(whole / 60);
+  return {minutes < 0 && whole > 0, hours, whole - hours * 60};
+}
+
+/// Beyond this whole minutes are no longer exact in a double, and no outing lasts that long.
+bool is_time(double value) { return std::fabs(value) < 1e12; }
+
+double minutes_of(double value, Unit unit) { return unit == Unit::hour ? value * 60 : value; }
+
+/// The row that a value is shown in, and the decimals that then say as much.
+struct Shown {
+  std::string_view symbol;
+  int more_digits = 0;
+};
+Shown shown_in(Unit unit, const Style& style) {
+  if (unit == Unit::celsius && style.fahrenheit) return {"°F"};
+  if (style.feet) {
+    if (unit == Unit::metre) return {"ft"};
+    if (unit == Unit::kilometre) return {"mi"};
+    if (unit == Unit::kilogram) return {"lb"};
+    if (unit == Unit::gram) return {"lb", 2};  // 1 g is 0.0022 lb
+  }
+  const auto choices = unit_choices(unit);
+  return {choices.empty() ? std::string_view{} : choices[0].symbol};
+}
+
+struct Word {
+  std::string_view symbol, one, many;
+};
+// clang-format off
+constexpr Word kWords[] = {
+    {"W", "watt", "watts"}, {"V", "volt", "volts"}, {"A", "ampere", "amperes"},
+    {"Ah", "ampere hour", "ampere hours"}, {"dB", "decibel", "decibels"}, {"m", "metre", "metres"},
+    {"ft", "foot", "feet"}, {"km", "kilometre", "kilometres"}, {"mi", "mile", "miles"},
+    {"MHz", "megahertz", "megahertz"}, {"Ω", "ohm", "ohms"}, {"%", "percent", "percent"},
+    {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"°C", "degree Celsius", "degrees Celsius"},
+    {"°F", "degree Fahrenheit", "degrees Fahrenheit"}, {"g", "gram", "grams"}, {"kg", "kilogram", "kilograms"},
+    {"lb", "pound", "pounds"}, {"λ", "wavelength", "wavelengths"}, {"S-units", "S-unit", "S-units"},
+};
+// clang-format on
+
+std::string with_word(std::string number, std::string_view symbol) {
+  for (const Word& word : kWords)
+    if (word.symbol == symbol) return number + " " + std::string(number == "1" ? word.one : word.many);
+  return number;
+}
+
+std::string speak_duration(const Clockwork& time) {
+  std::string text = time.minus ? "minus " : "";
+  if (time.hours > 0) text += with_word(fixed_text(time.hours, 0), "h");
+  if (time.hours > 0 && time.minutes > 0) text += " ";
+  if (time.minutes > 0 || !(time.hours > 0)) text += with_word(fixed_text(time.minutes, 0), "min");
+  return text;
+}
+
+}  // namespace
+
+Printed print_quantity(double value, Unit unit, int digits, const Style& style) {
+  if (!std::isfinite(value)) return {std::string(kNotKnown), ""};
+  const Measure measure = measure_of(unit);
+  if (measure == Measure::time || measure == Measure::clock) {
+    if (!is_time(value)) return {std::string(kNotKnown), ""};
+    const Clockwork time = split(minutes_of(value, unit));
+    const std::string minus(time.minus ? kMinus : "");
+    if (measure == Measure::clock) return {minus + two_digits(time.hours) + ":" + two_digits(time.minutes), ""};
+    if (!(time.hours > 0)) return {minus + fixed_text(time.minutes, 0), "min"};
+    return {minus + fixed_text(time.hours, 0) + " h " + two_digits(time.minutes), ""};
+  }
+  const Shown shown = shown_in(unit, style);
+  double number = value;
+  for (const UnitChoice& choice : unit_choices(unit))
+    if (choice.symbol == shown.symbol) number = from_base(choice, value);
+  if (!std::isfinite(number)) return {std::string(kNotKnown), ""};
+  std::string text = fixed_text(number, digits + shown.more_digits);
+  if (unit == Unit::percent && digits == 0) {
+    if (value > 0 && text == "0") text = "< 1";
+    if (value < 100 && text == "100") text = "> 99";
+  }
+  return {dressed(std::move(text), style), std::string(shown.symbol)};
+}
+
+std::string say_quantity(double value, Unit unit, int digits, const Style& style) {
+  const Printed printed = print_quantity(value, unit, digits, style);
+  return printed.unit.empty() ? printed.number : printed.number + " " + printed.unit;
+}
+
+std::string speak_quantity(double value, Unit unit, int digits, const Style& style) {
+  if (!std::isfinite(value)) return "not known";
+  const Measure measure = measure_of(unit);
+  if (measure == Measure::time && is_time(value)) return speak_duration(split(minutes_of(value, unit)));
+  Printed printed = print_quantity(value, unit, digits, style);
+  if (printed.number == kNotKnown) return "not known";
+  std::string before;
+  const auto say_first = [&](std::string_view sign, const char* words) {
+    if (!printed.number.starts_with(sign)) return;
+    printed.number.erase(0, sign.size());
+    before = words;
+  };
+  say_first(kMinus, "minus ");
+  say_first("< ", "less than ");
+  say_first("> ", "more than ");
+  if (measure == Measure::clock) {
+    const double hours = split(value).hours;
+    if (before.empty() && hours >= 24 && hours < 48)
+      return print_quantity(value - 1440, unit, digits, style).number + " the next day";
+  }
+  return before + with_word(std::move(printed.number), printed.unit);
+}
+
+}  // namespace gs

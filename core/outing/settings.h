@@ -1,0 +1,24 @@
+// How a person likes the tool, apart from any outing.
+#pragma once
+
+#include <string>
+
+#include "core/outing/quantity.h"
+
+namespace gs {
+
+enum class ThemeName : unsigned char { daylight, dusk, night, count };
+
+struct Settings {
+  ThemeName theme = ThemeName::daylight;
+  int text_pct = 100;      // 100 to 200
+  bool left_hand = false;
+  Style style;             // decimal sign, feet, Fahrenheit
+  bool operator==(const Settings& o) const {
+    return theme == o.theme && text_pct == o.text_pct && left_hand == o.left_hand &&
+           style.decimal_sign == o.style.decimal_sign && style.feet == o.style.feet &&
+           style.fahrenheit == o.style.fahrenheit;
+  }
+};
+
+}  // namespace gs

@@ -1,0 +1,69 @@
+// The row types of the three tables that everything is made of: levers, readings, checks.
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "core/evidence.h"
+#include "core/outing/quantity.h"
+
+namespace gs {
+
+struct Plan;
+
+/// A link of the chain, or one of the three that stand alongside.
+enum class Link : unsigned char { battery, radio, feedline, antenna, sky, contacts, safety, clock, kit, count };
+
+enum class Kind : unsigned char { number, choice, text };
+enum class Scale : unsigned char { linear, log };
+enum class Better : unsigned char { more, less, neither };
+
+/// One option of a choice lever. `key` is what files hold; the plan holds the option's index.
+struct Option {
+  std::string_view key, name;
+  bool retired = false;  // still read from files, no longer offered
+};
+
+/// One input of the outing.
+struct Lever {
+  std::string_view key, name;
+  Link link;
+  Kind kind = Kind::number;
+  Unit unit = Unit::none;
+  int digits = 0;                                 // decimals that are printed
+  double least = 0, most = 0, step = 1;           // in the unit; for choices unused
+  Scale scale = Scale::linear;
+  std::span<const Option> (*options)() = nullptr; // choices only
+  double (*usual)(const Plan&) = nullptr;         // may rest on levers above; null: the person must give it
+  bool optional = false;                          // true: nothing is missing while it is not set
+  bool (*applies)(const Plan&) = nullptr;         // null: always
+  double (*cap)(const Plan&) = nullptr;           // most under this plan, where another lever holds it lower; NaN: none
+  double tolerance = 0;                           // how far the real thing may stand from what was set, in the unit
+  Evidence evidence = Evidence::practice;         // of usual value and range
+  std::string_view source;                        // of usual value and range
+};
+
+/// One result of the plan.
+struct Reading {
+  std::string_view key, name;
+  Link link;
+  Unit unit = Unit::none;
+  int digits = 0;
+  Better better = Better::neither;
+  std::string_view source;
+};
+
+/// Limit and ease of a judged reading, from assets/catalogues/limits.csv.
+struct Limit {
+  std::string_view reading_key;
+  double limit, ease;
+  Evidence evidence;
+  std::string_view source;
+};
+std::span<const Limit> limits();
+
+std::string_view link_name(Link link);  // "Feed line"
+std::string_view link_key(Link link);   // "feedline"
+
+}  // namespace gs

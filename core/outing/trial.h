@@ -1,0 +1,23 @@
+// What one change would do: the plan with one or two levers changed, evaluated beside the plan itself.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/outing/outlook.h"
+
+namespace gs {
+
+/// A change worth looking at, its outcome, and the values that make it.
+struct Trial {
+  std::string key;    // readable and unique within a list: "RG-213", "15 m shorter"
+  std::string title;  // "RG-213, 15 m"
+  std::vector<std::pair<L, Value>> sets;
+  Outlook outlook;
+};
+
+/// Other rolls in place of the plan's: each cable offered at the plan's length, and the plan's own cable at two thirds of it.
+/// Ordered by power to the antenna, best first. Empty while cable or length is missing.
+std::vector<Trial> other_rolls(const Outing& outing, const Style& style);
+
+}  // namespace gs

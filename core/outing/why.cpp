@@ -1,0 +1,204 @@
+#include "core/outing/why.h"
+
+#include <cmath>
+
+#include "core/radio/fold_back.h"
+
+namespace gs {
+namespace {
+
+Mark mark_of(Evidence evidence) {
+  switch (evidence) {
+    case Evidence::seen: return Mark::published;
+    case Evidence::second_hand: return Mark::second_hand;
+    case Evidence::memory: return Mark::memory;
+    case Evidence::practice: return Mark::practice;
+  }
+  return Mark::none;
+}
+
+/// Collects lines for one reading.
+class Lines {
+ public:
+  Lines(const Plan& plan, const Style& style, Why& why) : plan_(plan), style_(style), why_(why) {}
+
+  void lever_line(L id) {
+    const Lever& row = lever(id);
+    WhyLine line{std::string(row.name), {}, Mark::yours};
+    if (!plan_.has(id)) {
+      line.value = {"not set", ""};
+      line.mark = Mark::none;
+    } else if (row.kind == Kind::choice) {
+      line.value = {std::string(row.options()[std::size_t(plan_[id])].name), ""};
+    } else {
+      line.value = print_quantity(plan_[id], row.unit, row.digits, style_);
+    }
+    if (plan_.has(id) && plan_.from[std::size_t(id)] == From::usual) line.mark = mark_of(row.evidence);
+    why_.lines.push_back(std::move(line));
+  }
+  void factor(std::string text, double value, Unit unit, int digits, Mark mark) {
+    why_.lines.push_back({std::move(text), print_quantity(value, unit, digits, style_), mark});
+  }
+  void follows(std::string text, double value, Unit unit, int digits) {
+    why_.lines.push_back({std::move(text), print_quantity(value, unit, digits, style_), Mark::computed, true});
+  }
+
+ private:
+  const Plan& plan_;
+  const Style& style_;
+  Why& why_;
+};
+
+void cable_lines(const Plan& plan, const FeedlineJoin& join, Lines& lines) {
+  lines.lever_line(L::feedline_cable);
+  if (join.cable) {
+    const double catalogue_db = feedline::attenuation_db_per_100m(*join.cable, plan[L::antenna_frequency_mhz]);
+    lines.factor("Catalogue loss of 100 m at " + say_quantity(plan[L::antenna_frequency_mhz], Unit::megahertz, 2),
+                 catalogue_db, Unit::decibel, 2, mark_of(join.cable->loss_evidence));
+  } else {
+    lines.lever_line(L::antenna_frequency_mhz);
+  }
+  lines.lever_line(L::feedline_roll_loss_pct);
+  lines.lever_line(L::feedline_length_m);
+  if (join.cable) lines.follows("Matched loss", join.matched_db, Unit::decibel, 2);
+}
+
+void load_lines(const Plan& plan, const FeedlineJoin& join, Lines& lines) {
+  if (plan.has(L::antenna_feed_r_ohm)) {
+    lines.lever_line(L::antenna_feed_r_ohm);
+    lines.lever_line(L::antenna_feed_x_ohm);
+  } else {
+    lines.lever_line(L::feedline_measured_swr);
+    if (plan.has(L::feedline_measured_swr)) lines.lever_line(L::feedline_measured_at);
+  }
+  if (join.load_from == LoadFrom::none || join.load_doubt != Doubt::none) return;
+  lines.follows("SWR at antenna", join.swr_at_antenna, Unit::none, 1);
+}
+
+std::string loss_assumes(const FeedlineJoin& join) {
+  if (join.load_from == LoadFrom::impedance)
+    return "20 \u00B0C; the characteristic impedance has its loss angle; plugs and chokes left out";
+  return "20 \u00B0C; a measured SWR has no phase, so the loss lies between " +
+         say_quantity(join.loss.least_db, Unit::decibel, 2) + " and " + say_quantity(join.loss.most_db, Unit::decibel, 2);
+}
+
+std::string cable_source(const FeedlineJoin& join) {
+  if (!join.cable) return "the cable catalogue";
+  std::string text(join.cable->loss_source);
+  if (!join.cable->fit_note.empty()) text += ". " + std::string(join.cable->fit_note);
+  return text;
+}
+
+/// What an error of a tenth in the lever that matters most does to the reading.
+std::string if_wrong(R id, const Plan& plan, const Style& style) {
+  constexpr L kCandidates[] = {L::feedline_length_m, L::feedline_roll_loss_pct, L::feedline_measured_swr,
+                               L::antenna_feed_r_ohm, L::radio_transmit_power_w};
+  const Reading& row = reading(id);
+  const double now = evaluate(plan)[id].value;
+  if (!std::isfinite(now)) return {};
+  L most = L::count;
+  Figure worst{};
+  for (const L candidate : kCandidates) {
+    if (!plan.has(candidate)) continue;
+    Plan wrong = plan;
+    double& x = wrong.x[std::size_t(candidate)];
+    x = std::min(lever(candidate).most, x * 1.1);
+    if (candidate == L::radio_transmit_power_w) wrong.x[std::size_t(L::radio_full_power_w)] = std::max(x, plan[L::radio_full_power_w]);
+    const Figure figure = evaluate(wrong)[id];
+    if (!std::isfinite(figure.value)) continue;
+    if (most == L::count || std::abs(figure.value - now) > std::abs(worst.value - now)) {
+      most = candidate;
+      worst = figure;
+    }
+  }
+  if (most == L::count) return {};
+  std::string text = std::string(lever(most).name) + " a tenth higher: " +
+                     say_quantity(worst.value, row.unit, row.digits, style);
+  if (worst.state != State::none) text += ", " + std::string(state_word(worst.state));
+  return text;
+}
+
+}  // namespace
+
+std::string_view mark_word(Mark mark) {
+  switch (mark) {
+    case Mark::none: return "";
+    case Mark::published: return "published";
+    case Mark::second_hand: return "second hand";
+    case Mark::practice: return "practice";
+    case Mark::memory: return "memory";
+    case Mark::yours: return "yours";
+    case Mark::computed: return "";
+  }
+  return "";
+}
+
+Why why(R id, const Plan& plan, const Style& style) {
+  Why result;
+  Lines lines(plan, style, result);
+  const FeedlineJoin join = join_feedline(plan);
+  const Outlook outlook = evaluate(plan);
+  const Reading& row = reading(id);
+  result.source = row.source;
+  switch (id) {
+    case R::feedline_weight_g:
+      result.formula = "mass a metre \u00D7 length";
+      lines.lever_line(L::feedline_cable);
+      if (plan.has(L::feedline_cable)) {
+        const feedline::Cable& cable = feedline::cables()[std::size_t(plan[L::feedline_cable])];
+        if (cable.mass_g_per_m > 0)
+          lines.factor("Mass of 1 m", cable.mass_g_per_m, Unit::gram, 0, mark_of(cable.body_evidence));
+        result.source = cable.body_source;
+      }
+      lines.lever_line(L::feedline_length_m);
+      result.assumes = "plugs left out";
+      break;
+    case R::feedline_matched_loss_db:
+      result.formula = "loss of 100 m at the frequency \u00D7 this roll's share \u00D7 length \u00F7 100 m";
+      cable_lines(plan, join, lines);
+      result.source = cable_source(join);
+      result.assumes = "20 \u00B0C; a load of the cable's own impedance";
+      break;
+    case R::antenna_swr:
+    case R::feedline_swr_at_radio:
+      result.formula = "the line's loss hides part of the reflection on its way back";
+      load_lines(plan, join, lines);
+      cable_lines(plan, join, lines);
+      result.assumes = "SWR against the cable's nominal impedance";
+      break;
+    case R::feedline_total_loss_db:
+    case R::feedline_arrives_pct:
+      result.formula = "power into the load \u00F7 power into the line";
+      cable_lines(plan, join, lines);
+      load_lines(plan, join, lines);
+      if (std::isfinite(outlook[R::feedline_total_loss_db].value))
+        lines.follows("Line loss", outlook[R::feedline_total_loss_db].value, Unit::decibel, 2);
+      result.source = cable_source(join);
+      result.assumes = loss_assumes(join);
+      break;
+    case R::radio_turned_down_w:
+    case R::feedline_power_to_antenna_w:
+    case R::feedline_cable_matched_w:
+    case R::feedline_cable_swr_w:
+      result.formula = "transmit power \u2212 what the set turns down \u2212 what warms the cable";
+      lines.lever_line(L::radio_transmit_power_w);
+      lines.lever_line(L::radio_tuner);
+      lines.lever_line(L::radio_fold_back_swr);
+      if (std::isfinite(outlook[R::radio_turned_down_w].value)) {
+        lines.factor("SWR at radio", join.swr_at_radio, Unit::none, 1, Mark::computed);
+        lines.follows("Set turns down", outlook[R::radio_turned_down_w].value, Unit::watt, 1);
+      }
+      cable_lines(plan, join, lines);
+      load_lines(plan, join, lines);
+      if (std::isfinite(outlook[R::feedline_total_loss_db].value))
+        lines.follows("Line loss", outlook[R::feedline_total_loss_db].value, Unit::decibel, 2);
+      result.source = cable_source(join);
+      result.assumes = loss_assumes(join) + "; reflected power is not lost, it comes back and warms the cable twice";
+      break;
+    case R::count: break;
+  }
+  result.if_wrong = if_wrong(id, plan, style);
+  return result;
+}
+
+}  // namespace gs

@@ -1,0 +1,125 @@
+// Words are made on demand, never stored: reasons, verdict, changes.
+#include <cmath>
+
+#include "core/outing/outlook.h"
+
+namespace gs {
+namespace {
+
+constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::antenna, Link::sky, Link::contacts};
+
+std::string figure_text(R id, double value) { return say_quantity(value, reading(id).unit, reading(id).digits); }
+
+std::string lower_first(std::string text) {
+  if (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && !(text[1] >= 'A' && text[1] <= 'Z'))
+    text[0] = char(text[0] - 'A' + 'a');
+  return text;
+}
+
+/// "82 % arrive" style: the binding reading against its limit.
+std::string against_limit(const Plan& plan, R id, const Figure& figure) {
+  const std::string limit = figure_text(id, plan[limit_lever(id)]);
+  return lower_first(std::string(reading(id).name)) + " " + figure_text(id, figure.value) + ", limit " + limit;
+}
+
+}  // namespace
+
+std::string reason(const Plan& plan, R, const Figure& figure) {
+  switch (figure.doubt) {
+    case Doubt::none: return {};
+    case Doubt::missing: return "needs " + lower_first(std::string(lever(figure.culprit).name));
+    case Doubt::later: return "this link does not answer yet";
+    case Doubt::not_in_catalogue: return "the catalogue does not have it for this cable";
+    case Doubt::outside_tested: {
+      const feedline::Cable& cable = feedline::cables()[std::size_t(plan[L::feedline_cable])];
+      return "cable's law tested from " + say_quantity(cable.lowest_mhz, Unit::megahertz, 0) + " to " +
+             say_quantity(cable.highest_mhz, Unit::megahertz, 0);
+    }
+    case Doubt::contradiction:
+    case Doubt::impossible:
+      for (const Clash& clash : clashes(plan))
+        if (clash.first == figure.culprit || clash.second == figure.culprit) return clash.sentence;
+      return "two figures contradict each other";
+  }
+  return {};
+}
+
+Verdict verdict(const Plan& plan, const Outlook& outlook) {
+  Verdict result;
+  const std::vector<Clash> clash = clashes(plan);
+  int known = 0, unknown_links = 0;
+  Standing worst{};
+  Link worst_link = Link::count, first_unknown = Link::count;
+  for (const Link link : kChain) {
+    const Standing now = standing(outlook, link);
+    if (now.state == State::unknown) {
+      ++unknown_links;
+      if (first_unknown == Link::count && now.binds != R::count) first_unknown = link;
+      continue;
+    }
+    if (known++ == 0 || now.slack < worst.slack) {
+      worst = now;
+      worst_link = link;
+    }
+  }
+  if (!clash.empty()) {
+    result.headline = "Two figures do not go together.";
+    result.cause = clash.front().sentence;
+    result.state = State::fails;
+    return result;
+  }
+  const auto not_known = [&] {
+    return unknown_links == 0 ? std::string{}
+                              : unknown_links == 1 ? std::string(" One link is not known.")
+                                                   : " " + std::to_string(unknown_links) + " links are not known.";
+  };
+  if (known == 0) {
+    result.headline = "Nothing known yet.";
+    if (first_unknown != Link::count) {
+      const R id = standing(outlook, first_unknown).binds;
+      result.cause = std::string(link_name(first_unknown)) + " " + reason(plan, id, outlook[id]) + ".";
+    }
+    return result;
+  }
+  result.state = worst.state;
+  result.binds = worst.binds;
+  const std::string name(link_name(worst_link));
+  if (worst.state == State::holds) {
+    result.headline = unknown_links == 0 ? "The chain holds." : known == 1 ? name + " holds." : "What is known holds.";
+    const std::string detail = against_limit(plan, worst.binds, outlook[worst.binds]);
+    result.cause = (known == 1 ? std::string{} : name + " is nearest: ") + detail + ".";
+    if (known == 1 && !result.cause.empty() && result.cause[0] >= 'a' && result.cause[0] <= 'z')
+      result.cause[0] = char(result.cause[0] - 'a' + 'A');
+  } else {
+    result.headline = worst.state == State::fails ? "The chain fails." : "The chain is tight.";
+    result.cause = name + (worst.state == State::fails ? " fails: " : " is tight: ") +
+                   against_limit(plan, worst.binds, outlook[worst.binds]) + ".";
+  }
+  result.cause += not_known();
+  return result;
+}
+
+Change compare(R id, const Figure& now, const Figure& pinned) {
+  if (!std::isfinite(now.value) || !std::isfinite(pinned.value)) return {};
+  const Reading& row = reading(id);
+  Change change{Change::Kind::same, now.value - pinned.value};
+  if (print_quantity(change.delta, row.unit, row.digits).number == print_quantity(0, row.unit, row.digits).number)
+    return change;
+  if (row.better == Better::neither) {
+    change.kind = Change::Kind::other;
+  } else {
+    change.kind = (change.delta > 0) == (row.better == Better::more) ? Change::Kind::better : Change::Kind::worse;
+  }
+  return change;
+}
+
+std::string say_change(R id, const Change& change, const Style& style) {
+  if (change.kind == Change::Kind::none) return {};
+  if (change.kind == Change::Kind::same) return "same";
+  const Reading& row = reading(id);
+  const Printed text = print_quantity(std::abs(change.delta), row.unit, row.digits, style);
+  const std::string unit = row.unit == Unit::percent ? "points" : text.unit;
+  return (change.delta > 0 ? "+" : "\u2212") + text.number + (unit.empty() ? "" : " " + unit);
+}
+
+}  // namespace gs

@@ -1,0 +1,167 @@
+// What every browser test needs: the packed page served on a free port, Chromium, a page that is ready.
+// GROUNDSHEET_PAGE names the packed folder (default: build/page of the repository), CHROMIUM the browser.
+import { spawn } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { chromium } from 'playwright-core';
+
+const here = dirname(fileURLToPath(import.meta.url));
+export const repository = join(here, '../..');
+export const packed = resolve(process.env.GROUNDSHEET_PAGE || join(repository, 'build/page'));
+const executablePath = process.env.CHROMIUM || '/usr/bin/chromium';
+
+// Software drawing, and nothing of the browser's own on the network.
+const args = [
+  '--no-sandbox', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync',
+  '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader',
+];
+
+export const axe_source = () => readFileSync(fileURLToPath(import.meta.resolve('axe-core/axe.min.js')), 'utf8');
+
+/** A folder of its own that is removed when the test ends. */
+export function scratch(t) {
+  const folder = mkdtempSync(join(tmpdir(), 'groundsheet-'));
+  t.after(() => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** A copy of the packed page that the test may alter. */
+export function copy_of_page(t) {
+  const folder = join(scratch(t), 'page');
+  cpSync(packed, folder, { recursive: true });
+  return folder;
+}
+
+/** Starts web/serve.mjs; gives its address, its port and stop(). Output and exit code of a refused start are thrown. */
+export async function serve(t, { dir = packed, port = 0 } = {}) {
+  const script = join(repository, 'web/serve.mjs');
+  const child = spawn(process.execPath, [script, '--dir', dir, '--port', String(port)], { stdio: ['ignore', 'pipe', 'pipe'] });
+  const gone = new Promise((done) => child.on('exit', done));
+  const stop = async () => {
+    child.kill();
+    await gone;
+  };
+  t.after(stop);
+  let said = '';
+  let errors = '';
+  child.stderr.on('data', (text) => (errors += text));
+  const address = await new Promise((done, refuse) => {
+    child.stdout.on('data', (text) => {
+      said += text;
+      if (said.includes('\n')) done(said.trim());
+    });
+    gone.then((code) => refuse(Object.assign(new Error(errors), { code, errors })));
+  });
+  return { address, port: Number(new URL(address).port), stop };
+}
+
+/** A browser of the test's own. */
+export async function browse(t, options = {}) {
+  const browser = await chromium.launch({ executablePath, args, ...options });
+  t.after(() => browser.close());
+  return browser;
+}
+
+/** A browser with its profile on disk, so that it can be ended and started again; gives the context. */
+export async function browse_profile(profile, options = {}) {
+  for (const name of ['SingletonLock', 'SingletonSocket', 'SingletonCookie']) rmSync(join(profile, name), { force: true });
+  return chromium.launchPersistentContext(profile, { executablePath, args, ...options });
+}
+
+/** Ends the browser of a profile as a crash or an empty battery does: no farewell, no last write. */
+export async function kill_profile(profile, context) {
+  const gone = new Promise((done) => context.on('close', done));
+  for (const entry of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
+    let words;
+    try {
+      words = readFileSync(`/proc/${entry}/cmdline`, 'utf8').split('\0');
+    } catch {
+      continue; // it has ended meanwhile
+    }
+    const ours = words.includes(`--user-data-dir=${profile}`) && !words.some((word) => word.startsWith('--type='));
+    if (ours) process.kill(Number(entry), 'SIGKILL');
+  }
+  await gone;
+}
+
+/** Watches a context: requests to other hosts, policy violations, page errors. */
+export async function watch(context, address) {
+  const seen = { strangers: [], violations: [], errors: [] };
+  const origin = new URL(address).origin;
+  context.on('console', (message) => message.type() === 'error' && seen.errors.push(message.text()));
+  context.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(origin) && !/^(data|blob|about):/.test(url)) seen.strangers.push(url);
+  });
+  context.on('weberror', (event) => seen.errors.push(String(event.error())));
+  await context.exposeFunction('tell_violation', (text) => seen.violations.push(text));
+  await context.addInitScript(() => {
+    addEventListener('securitypolicyviolation', (event) => {
+      globalThis.tell_violation(`${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}`);
+    });
+  });
+  return seen;
+}
+
+/** Loads the page and waits until the program has drawn. */
+export async function open(page, address) {
+  await page.goto(address, { waitUntil: 'load' });
+  await ready(page);
+  return page;
+}
+
+export const ready = (page) => page.waitForFunction(() => globalThis.groundsheet?.ready === true, undefined, { timeout: 60e3 });
+
+/** Waits until the worker holds the whole build and answers for the page. */
+export const installed = (page) =>
+  page.waitForFunction(() => Boolean(navigator.serviceWorker.controller), undefined, { timeout: 60e3 });
+
+/** A context with one ready page. `touch` makes a phone or a tablet of it. */
+export async function open_page(t, browser, address, { width = 1024, height = 768, ratio = 1, touch = false } = {}) {
+  const context = await browser.newContext({
+    viewport: { width, height }, deviceScaleFactor: ratio, hasTouch: touch, isMobile: touch,
+  });
+  t.after(() => context.close());
+  const page = await open(await context.newPage(), address);
+  return { context, page };
+}
+
+/** Waits until `probe` gives something true, and gives it. */
+export async function poll(probe, what, limit_ms = 10e3) {
+  const until = Date.now() + limit_ms;
+  for (;;) {
+    const found = await probe();
+    if (found) return found;
+    if (Date.now() > until) throw new Error(`waited ${limit_ms} ms in vain: ${what}`);
+    await new Promise((done) => setTimeout(done, 25));
+  }
+}
+
+export const frames = (page) => page.evaluate(() => globalThis.groundsheet.frames);
+
+/** Waits until nothing more is drawn. */
+export async function still(page) {
+  let last = -1;
+  await poll(async () => {
+    const now = await frames(page);
+    const same = now === last;
+    last = now;
+    await new Promise((done) => setTimeout(done, 150));
+    return same;
+  }, 'the page goes on drawing');
+}
+
+/** A finger: down, the steps between, up; CSS px. Real touch events through the browser's own input. */
+export async function swipe(page, from, to, steps = 8) {
+  const session = await page.context().newCDPSession(page);
+  const touch = (type, points) => session.send('Input.dispatchTouchEvent', { type, touchPoints: points });
+  await touch('touchStart', [{ x: from.x, y: from.y }]);
+  for (let i = 1; i <= steps; ++i) {
+    const part = i / steps;
+    await touch('touchMove', [{ x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part }]);
+  }
+  await touch('touchEnd', []);
+  await session.detach();
+}
