@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "core/outing/archive.h"
+
 namespace gs {
 
 Session::Session() : plan_(resolve(outing_.set)), outlook_(evaluate(plan_)) {}
@@ -53,6 +55,7 @@ void Session::rename(std::string name) {
 
 void Session::pin() {
   history_.record(outing_, "the pin", false);
+  outing_.kept = kept_without_pin(outing_.kept);
   outing_.pinned = outing_.set;
   outing_.pinned_name = last_lever_ == L::count ? outing_.name : value_text(plan_, last_lever_, settings.style);
   changed();
@@ -60,6 +63,7 @@ void Session::pin() {
 
 void Session::unpin() {
   history_.record(outing_, "the pin", false);
+  outing_.kept = kept_without_pin(outing_.kept);
   outing_.pinned.reset();
   outing_.pinned_name.clear();
   changed();
@@ -90,12 +94,12 @@ std::string value_text(const Plan& plan, L id, const Style& style) {
   if (!plan.has(id)) return lever(id).optional ? "none" : "not set";
   const Lever& row = lever(id);
   if (row.kind == Kind::choice) return std::string(row.options()[std::size_t(plan[id])].name);
-  return say_quantity(plan[id], row.unit, row.digits, style);
+  return say_lever(row, plan[id], style);
 }
 
 std::string value_spoken(const Plan& plan, L id, const Style& style) {
   if (!plan.has(id) || lever(id).kind == Kind::choice) return value_text(plan, id, style);
-  return speak_quantity(plan[id], lever(id).unit, lever(id).digits, style);
+  return speak_quantity(plan[id], lever(id).unit, digits_needed(plan[id], lever(id).digits), style);
 }
 
 }  // namespace gs

@@ -54,13 +54,13 @@ self.addEventListener('message', (event) => {
   if (event.data === 'started') event.waitUntil(drop_earlier());
 });
 
-// The known file that a request means, or undefined.
+// The file of the build that a request means; '' for a page that is none of ours; undefined for everything else.
 function known(request) {
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== base.origin || !url.pathname.startsWith(base.pathname)) return undefined;
-  const path = decodeURIComponent(url.pathname.slice(base.pathname.length));
+  const path = decodeURIComponent(url.pathname.slice(base.pathname.length)) || 'index.html';
   if (FILES.has(path)) return path;
-  return request.mode === 'navigate' ? 'index.html' : undefined;
+  return request.mode === 'navigate' ? '' : undefined;
 }
 
 const gone = () => new Response(
@@ -83,5 +83,6 @@ async function answer(path, request) {
 
 self.addEventListener('fetch', (event) => {
   const path = known(event.request);
-  if (path !== undefined) event.respondWith(answer(path, event.request));
+  if (path === undefined) return;
+  event.respondWith(path ? answer(path, event.request) : Response.redirect(base, 302));
 });

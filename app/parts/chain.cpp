@@ -73,14 +73,14 @@ void draw_line(Ui& ui, const Drawing& d, const std::array<Cell, 6>& cells, bool 
       pen.line(d.pinned[i], d.at[i], theme.pin, look::stroke::kRule);
       pen.diamond(d.pinned[i], 5, theme.pin);
     }
-    const bool above = d.at[i].y < ease_y - 1;
+    const bool above = d.at[i].y < ease_y + d.shape_r;
     const look::Ground ground(pen, above ? theme.paper : theme.band);
     pen.sign(sign_of(cells[i].now.state), d.at[i], d.shape_r);
   }
 }
 
 /// Places the six shapes in cells of equal width.
-Drawing place(Ui& ui, const std::array<Cell, 6>& cells, Box band, float limit_y, float slack_px, float shape_r, float line_w,
+Drawing place(const std::array<Cell, 6>& cells, Box band, float limit_y, float slack_px, float shape_r, float line_w,
               float cell_w, float first_x) {
   Drawing d{band, limit_y, slack_px, shape_r, line_w, {}, {}};
   for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -88,7 +88,6 @@ Drawing place(Ui& ui, const std::array<Cell, 6>& cells, Box band, float limit_y,
     d.at[i] = {at_x, limit_y - slack_px * drawn_slack(cells[i].now)};
     d.pinned[i] = {at_x, limit_y - slack_px * drawn_slack(cells[i].pinned)};
   }
-  (void)ui;
   return d;
 }
 
@@ -171,7 +170,7 @@ void Ui::chain_strip(Link open) {
   const float limit_y = narrow ? top + 50 : top + 62;
   const float slack_px = narrow ? metric::kSlackPhone : metric::kSlackStrip;
   const float shape_dx = narrow ? cell_w / 2 : 20;
-  const Drawing d = place(*this, cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kStrip,
+  const Drawing d = place(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kStrip,
                           look::stroke::kChainStrip, cell_w, left + shape_dx);
   draw_line(*this, d, cells, false);
   for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -238,7 +237,7 @@ void Ui::chain_overview() {
   const float slack_px = across ? metric::kSlackTall : metric::kSlackOverview;
   const float figure_size = layout == look::Layout::wide ? type::kHeadline : type::kFigure;
   const float limit_y = top + slack_px * 2 + 34;
-  const Drawing d = place(*this, cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kOverview,
+  const Drawing d = place(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kOverview,
                           look::stroke::kChainOverview, cell_w, left + 20);
   const bool nothing = std::all_of(cells.begin(), cells.end(), [](const Cell& c) { return c.now.state == State::unknown; });
   float lowest = limit_y + 24;
@@ -332,14 +331,11 @@ void Ui::chain_column() {
     }
     const float base = top + step * float(i) + 32;
     pen.text(words_x, base, link_name(link.link), Face::bold, type::kBody, theme.ink);
-    float figure_left = words_right;
     if (!link.figure.empty()) {
       const ImU32 colour = link.now.state == State::holds ? theme.ink : colour_of(theme, link.now.state);
-      figure_left -= pen.figure_width(link.figure, type::kFigure, type::kChainUnitRatio);
       pen.figure(words_right, base + 6, link.figure, type::kFigure, colour, look::Align::right, type::kChainUnitRatio);
     } else {
       pen.line({words_right - 38, base - 6}, {words_right, base - 6}, theme.ink2, look::stroke::kStrong);
-      figure_left -= 38;
     }
     const bool has_change = link.change.kind != Change::Kind::none;
     const std::string second = std::string(state_word(link.now.state)) + ", " + link.second;

@@ -27,10 +27,11 @@ Cell cell(const Session& session, Link link) {
       result.spoken += ", " + result.second;
     } else {
       const Reading& row = reading(binds);
-      result.second = "limit " + say_quantity(session.plan()[limit_lever(binds)], row.unit, row.digits, session.style());
+      const std::string limit = "limit " + say_lever(lever(limit_lever(binds)), session.plan()[limit_lever(binds)], session.style());
+      result.second = std::string(row.name) + ", " + limit;
       result.change = change_of(session, binds);
       result.spoken += ", " + std::string(row.name) + " " + speak_quantity(figure.value, row.unit, row.digits, session.style()) +
-                       ", " + result.second + change_spoken(session, binds);
+                       ", " + limit + change_spoken(session, binds);
     }
   }
   result.spoken += ", opens " + name;

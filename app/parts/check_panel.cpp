@@ -19,7 +19,7 @@ namespace {
 std::string input_text(const CheckInput& input, double x, const Style& style) {
   if (!std::isfinite(x)) return "not set";
   if (input.row.kind == Kind::choice) return std::string(input.row.options()[std::size_t(x)].name);
-  return say_quantity(x, input.row.unit, input.row.digits, style);
+  return say_lever(input.row, x, style);
 }
 
 /// Steppers around a value; the plan stays untouched.

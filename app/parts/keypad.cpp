@@ -51,8 +51,8 @@ void Ui::keypad() {
   const double number = typed_number(view.typed);
   const double value = unit && std::isfinite(number) ? to_base(*unit, number) : number;
   const bool in_range = value >= row.least && value <= most;
-  const std::string range = print_quantity(row.least, row.unit, row.digits, session.style()).number + " to " +
-                            say_quantity(most, row.unit, row.digits, session.style());
+  const std::string range = print_quantity(row.least, row.unit, digits_needed(row.least, row.digits), session.style()).number +
+                            " to " + say_lever(row, most, session.style());
   const std::string name(row.name);
   const auto close = [&] {
     view.panel = Panel::none;
@@ -180,7 +180,7 @@ void Ui::keypad() {
   }
   float next_x = foot.x + part * 2.6F + space::kGap;
   if (has_usual) {
-    const std::string label = "Usual, " + say_quantity(usual, row.unit, row.digits, session.style());
+    const std::string label = "Usual, " + say_lever(row, usual, session.style());
     if (button_in({next_x, foot.y, part * 3.6F, foot.h}, key_id("usual"), label, Weight::plain, Icon::count, type::kLabel)) {
       session.set(id, Value{});
       close();

@@ -184,9 +184,9 @@ void Ui::slider(L id) {
   }
   // ends of the scale
   const float tick_base = y + type::kTick - 2;
-  pen.text(bar.x, tick_base, print_quantity(row.least, row.unit, row.least < 1 ? 1 : 0, session.style()).number, Face::regular,
+  pen.text(bar.x, tick_base, print_quantity(row.least, row.unit, digits_needed(row.least, row.digits), session.style()).number, Face::regular,
            type::kTick, theme.ink2, look::Align::left);
-  pen.text(bar.right(), tick_base, print_quantity(most, row.unit, most < 1 ? 1 : 0, session.style()).number, Face::regular,
+  pen.text(bar.right(), tick_base, print_quantity(most, row.unit, digits_needed(most, row.digits), session.style()).number, Face::regular,
            type::kTick, theme.ink2, look::Align::right);
   gap(type::line_height(type::kTick) + 2);
   if (wanted && (!known || *wanted != value)) {

@@ -100,6 +100,8 @@ void ask_for_frame() {
 EM_BOOL on_animation_frame(double, void*) {
   machine.frame_asked = false;
   machine.frames_left = std::max(machine.frames_left - 1, 0);  // before drawing, so that the frame may ask for more
+  // Some browsers change the ratio without an event.
+  if (static_cast<float>(emscripten_get_device_pixel_ratio()) != machine.view.pixel_ratio) page_measure();
   draw();
   ask_for_frame();
   return EM_FALSE;

@@ -146,7 +146,7 @@ void feedline(Ui& ui) {
     ui.why_panel();
   } else {
     ui.begin_scroll("sheet", {draw_x, top, drawing_w, height});
-    ui.column(draw_x, drawing_w - 6, ui.y + 8);
+    ui.column(draw_x, drawing_w - 14, ui.y + 8);
     sheet_head(ui);
     drawing(ui);
     ui.gap(16);
@@ -160,7 +160,7 @@ void feedline(Ui& ui) {
     choices(ui);
   } else {
     ui.begin_scroll("controls", {hand_x, top, controls_w, height});
-    ui.column(hand_x, controls_w - 8, ui.y);
+    ui.column(hand_x, controls_w - 14, ui.y);
     levers(ui, true);
     ui.gap(16);
     ui.end_scroll();

@@ -15,6 +15,15 @@ constexpr double kDbPerPowerNeper = kDbPerNeper / 2;  // 10 / ln 10
 // good as endless, and cosh and sinh would only head for overflow.
 constexpr double kEndlessNeper = 20.0;
 
+/// Root with real part >= 0 of a number with imaginary part >= 0, both parts to full relative precision: the
+/// smaller one comes from their product. One of our compilers' libraries takes it from an angle instead, and loses
+/// the attenuation of an almost loss-free line.
+Complex root(Complex square) {
+  const double larger = std::sqrt((std::abs(square) + std::abs(square.real())) / 2);
+  const double smaller = larger > 0 ? square.imag() / (2 * larger) : 0.0;
+  return square.real() < 0 ? Complex{smaller, larger} : Complex{larger, smaller};
+}
+
 }  // namespace
 
 Line line_from_constants(double r_ohm_per_m, double l_h_per_m, double g_s_per_m, double c_f_per_m,
@@ -23,7 +32,7 @@ Line line_from_constants(double r_ohm_per_m, double l_h_per_m, double g_s_per_m,
   const Complex series{r_ohm_per_m, w * l_h_per_m}, shunt{g_s_per_m, w * c_f_per_m};
   // One root of the product keeps a small attenuation exact; a product of two roots would take it from a
   // difference.
-  return {std::sqrt(series * shunt), std::sqrt(series / shunt), length_m};
+  return {root(series * shunt), std::sqrt(series / shunt), length_m};
 }
 
 Line line_from_nominal(double z0_ohm, double velocity_factor, double conductor_db_per_100m,

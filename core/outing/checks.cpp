@@ -214,9 +214,9 @@ ReadValue read_value(const Lever& row, std::string_view text) {
   const Parsed parsed = read_quantity(text, row.unit);
   if (!parsed.ok()) return {{}, name + ": " + parsed.trouble};
   if (parsed.value < row.least || parsed.value > row.most)
-    return {{}, name + ": " + std::string(text) + " is outside " +
-                    print_quantity(row.least, row.unit, row.digits).number + " to " +
-                    say_quantity(row.most, row.unit, row.digits)};
+    return {{}, name + ": " + std::string(text.substr(0, 40)) + " is outside " +
+                    print_quantity(row.least, row.unit, digits_needed(row.least, row.digits)).number + " to " +
+                    say_lever(row, row.most, {})};
   return {parsed.value, {}};
 }
 

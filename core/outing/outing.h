@@ -23,7 +23,7 @@ struct Outing {
   Values set = Values(lever_count());
   std::optional<Values> pinned;   // the plan as it was pinned
   std::string pinned_name;        // "100 W": what was last changed when it was pinned
-  std::string kept;               // JSON object text of unknown scalar keys of a file, written back as they were
+  std::string kept;               // what a file held beyond this, written back as it was (archive.h has the shape)
   bool operator==(const Outing&) const = default;
 };
 

@@ -48,6 +48,16 @@ Plan resolve(const Values& set) {
   return plan;
 }
 
+int digits_needed(double value, int most) {
+  int digits = 0;
+  for (double scale = 1; digits < most && std::abs(value * scale - std::round(value * scale)) > 1e-6; ++digits) scale *= 10;
+  return digits;
+}
+
+std::string say_lever(const Lever& row, double value, const Style& style) {
+  return say_quantity(value, row.unit, digits_needed(value, row.digits), style);
+}
+
 std::string_view option_key(L id, double index) {
   const std::span<const Option> options = lever(id).options();
   return index >= 0 && index < double(options.size()) ? options[std::size_t(index)].key : std::string_view{};
@@ -63,8 +73,9 @@ std::string refusal(L id, const Value& value) {
   }
   const double* number = std::get_if<double>(&value);
   if (number && *number >= row.least && *number <= row.most) return {};
-  return std::string(row.name) + ": " + print_quantity(row.least, row.unit, row.digits).number + " to " +
-         say_quantity(row.most, row.unit, row.digits);
+  return std::string(row.name) + ": " +
+         print_quantity(row.least, row.unit, digits_needed(row.least, row.digits)).number + " to " +
+         say_lever(row, row.most, {});
 }
 
 Outing with(Outing outing, L id, Value value) {
@@ -77,8 +88,8 @@ std::vector<Clash> clashes(const Plan& plan) {
   const double full_w = plan[L::radio_full_power_w];
   if (plan[L::radio_transmit_power_w] > full_w) {
     found.push_back({L::radio_transmit_power_w, L::radio_full_power_w,
-                     "Transmit power " + say_quantity(plan[L::radio_transmit_power_w], Unit::watt, 1) +
-                         " is more than the radio's full power " + say_quantity(full_w, Unit::watt, 1) + "."});
+                     "Transmit power " + say_lever(lever(L::radio_transmit_power_w), plan[L::radio_transmit_power_w], {}) +
+                         " is more than the radio's full power " + say_lever(lever(L::radio_full_power_w), full_w, {}) + "."});
   }
   for (const Limit& row : limits()) {
     const R id = find_reading(row.reading_key);

@@ -28,6 +28,10 @@ struct Plan {
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
 Plan resolve(const Values& set);
 
+/// A lever's number as people write it: no more decimals than it needs and its row allows. "15 m", "14.06 MHz".
+std::string say_lever(const Lever& row, double value, const Style& style);
+int digits_needed(double value, int most);
+
 /// The option's key behind a choice lever's number.
 std::string_view option_key(L id, double index);
 

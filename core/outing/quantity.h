@@ -71,6 +71,7 @@ struct Printed {
   std::string unit;    // "W", "%", "" where the number says it all
 };
 
+/// Grams from 1000 up print as kilograms with one decimal more.
 /// Prints `value` (base unit) with `digits` decimals, rounded half away from zero, no "-0". Durations and clock ignore digits.
 /// Not finite prints as U+2013 alone. Percent never reads "0" or "100" while the value is strictly between: then "< 1", "> 99"
 /// (only when digits == 0 and the value is not exactly 0 or 100).

@@ -45,7 +45,7 @@ struct Shown {
   std::string_view symbol;
   int more_digits = 0;
 };
-Shown shown_in(Unit unit, const Style& style) {
+Shown shown_in(Unit unit, double value, const Style& style) {
   if (unit == Unit::celsius && style.fahrenheit) return {"°F"};
   if (style.feet) {
     if (unit == Unit::metre) return {"ft"};
@@ -53,6 +53,7 @@ Shown shown_in(Unit unit, const Style& style) {
     if (unit == Unit::kilogram) return {"lb"};
     if (unit == Unit::gram) return {"lb", 2};  // 1 g is 0.0022 lb
   }
+  if (unit == Unit::gram && std::fabs(value) >= 999.5) return {"kg", 1};
   const auto choices = unit_choices(unit);
   return {choices.empty() ? std::string_view{} : choices[0].symbol};
 }
@@ -99,7 +100,7 @@ Printed print_quantity(double value, Unit unit, int digits, const Style& style) 
     if (!(time.hours > 0)) return {minus + fixed_text(time.minutes, 0), "min"};
     return {minus + fixed_text(time.hours, 0) + " h " + two_digits(time.minutes), ""};
   }
-  const Shown shown = shown_in(unit, style);
+  const Shown shown = shown_in(unit, value, style);
   double number = value;
   for (const UnitChoice& choice : unit_choices(unit))
     if (choice.symbol == shown.symbol) number = from_base(choice, value);

@@ -31,7 +31,7 @@ class Lines {
     } else if (row.kind == Kind::choice) {
       line.value = {std::string(row.options()[std::size_t(plan_[id])].name), ""};
     } else {
-      line.value = print_quantity(plan_[id], row.unit, row.digits, style_);
+      line.value = print_quantity(plan_[id], row.unit, digits_needed(plan_[id], row.digits), style_);
     }
     if (plan_.has(id) && plan_.from[std::size_t(id)] == From::usual) line.mark = mark_of(row.evidence);
     why_.lines.push_back(std::move(line));

@@ -18,7 +18,7 @@ std::string lower_first(std::string text) {
 
 /// "82 % arrive" style: the binding reading against its limit.
 std::string against_limit(const Plan& plan, R id, const Figure& figure) {
-  const std::string limit = figure_text(id, plan[limit_lever(id)]);
+  const std::string limit = say_lever(lever(limit_lever(id)), plan[limit_lever(id)], {});
   return lower_first(std::string(reading(id).name)) + " " + figure_text(id, figure.value) + ", limit " + limit;
 }
 

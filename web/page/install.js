@@ -4,7 +4,7 @@
   const gs = globalThis.groundsheet;
   const worker = navigator.serviceWorker; // missing outside secure addresses: then the page needs its server
   const look_again_ms = 3600e3;
-  const had_controller = Boolean(worker && worker.controller);
+  let controlled = Boolean(worker && worker.controller);
   let registration = null;
   let looked_ms = 0;
   let told = null;
@@ -12,7 +12,9 @@
   // Another build took over, by this window's wish or another's: page and assets must be of one build.
   if (worker) {
     worker.addEventListener('controllerchange', async () => {
-      if (!had_controller) return; // the very first install
+      const first_install = !controlled;
+      controlled = true;
+      if (first_install) return;
       await gs.store.idle();
       location.reload();
     });

@@ -66,6 +66,7 @@
     }
     follow_ratio();
     calm.addEventListener('change', () => when_running(measure));
+    window.addEventListener('resize', () => when_running(measure));
     if (window.visualViewport) window.visualViewport.addEventListener('resize', () => when_running(measure));
     document.addEventListener('visibilitychange', () => {
       if (!document.hidden && gs.ready) {

@@ -1,0 +1,61 @@
+// Times of the core, absolute, and the gate as a ratio to a fixed loop of the same run: these machines are noisy.
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+#include <vector>
+
+#include "core/outing/trial.h"
+#include "core/outing/why.h"
+
+namespace {
+
+/// Median of several runs, seconds a call.
+template <class Work>
+double seconds_of(int calls, Work work) {
+  std::vector<double> runs;
+  for (int run = 0; run < 7; ++run) {
+    const auto start = std::chrono::steady_clock::now();
+    for (int i = 0; i < calls; ++i) work(i);
+    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
+    runs.push_back(taken.count() / calls);
+  }
+  std::nth_element(runs.begin(), runs.begin() + 3, runs.end());
+  return runs[3];
+}
+
+volatile double sink = 0;  // keeps results alive
+
+}  // namespace
+
+int main() {
+  gs::Outing outing;
+  const auto set = [&](gs::L id, gs::Value value) { outing.set[std::size_t(id)] = std::move(value); };
+  set(gs::L::radio_full_power_w, 100.0);
+  set(gs::L::antenna_frequency_mhz, 14.25);
+  set(gs::L::feedline_cable, std::string("rg58c"));
+  set(gs::L::feedline_length_m, 15.0);
+  set(gs::L::feedline_measured_swr, 2.0);
+
+  // The yardstick: ten thousand exponentials.
+  const double yardstick_s = seconds_of(20, [](int n) {
+    double sum = 0;
+    for (int i = 0; i < 10000; ++i) sum += std::exp(-1e-4 * (i + n));
+    sink = sum;
+  });
+  const double evaluate_s = seconds_of(200, [&](int n) {
+    set(gs::L::feedline_length_m, 10.0 + 0.01 * n);
+    sink = gs::evaluate(gs::resolve(outing.set))[gs::R::feedline_arrives_pct].value;
+  });
+  const gs::Plan plan = gs::resolve(outing.set);
+  const double why_s = seconds_of(50, [&](int) { sink = double(gs::why(gs::R::feedline_arrives_pct, plan).lines.size()); });
+  const double rolls_s = seconds_of(50, [&](int) { sink = double(gs::other_rolls(outing, {}).size()); });
+
+  // One drag step asks for the plan, the pinned one, the other rolls and the words: well inside a 60 Hz frame.
+  const double step_s = 2 * evaluate_s + rolls_s + why_s;
+  std::printf("yardstick %.1f us, resolve+evaluate %.1f us (%.0f a second), why %.1f us, other rolls %.1f us\n",
+              yardstick_s * 1e6, evaluate_s * 1e6, 1 / evaluate_s, why_s * 1e6, rolls_s * 1e6);
+  std::printf("a drag step %.2f ms; ratios to the yardstick: evaluate %.2f (limit 2), drag step %.1f (limit 60)\n",
+              step_s * 1e3, evaluate_s / yardstick_s, step_s / yardstick_s);
+  return evaluate_s / yardstick_s < 2 && step_s / yardstick_s < 60 ? 0 : 1;
+}
