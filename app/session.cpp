@@ -57,7 +57,7 @@ void Session::pin() {
   history_.record(outing_, "the pin", false);
   outing_.kept = kept_without_pin(outing_.kept);
   outing_.pinned = outing_.set;
-  outing_.pinned_name = last_lever_ == L::count ? outing_.name : value_text(plan_, last_lever_, settings.style);
+  outing_.pinned_name = last_lever_ == L::count ? std::string{} : value_text(plan_, last_lever_, settings.style);
   changed();
 }
 

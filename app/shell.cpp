@@ -11,7 +11,8 @@
 namespace gs {
 namespace {
 
-constexpr int kSettleFrames = 2;  // after an event: one that answers it, one for what that answer moved
+constexpr int kSettleFrames = 2;       // after an event: one that answers it, one for what that answer moved
+constexpr float kNarrowest_px = 320;  // logical width below which six links do not stand side by side
 
 }  // namespace
 
@@ -46,31 +47,55 @@ void Shell::frame() {
   const platform::View view = platform::view();
   const double now_s = platform::now_s();
   const float text = text_scale();
-  const look::Theme& theme = look::theme(session_.settings.theme);
-  ImGui::GetStyle().Colors[ImGuiCol_WindowBg] = ImGui::ColorConvertU32ToFloat4(theme.paper);
   hand_.reduced_motion = view.reduced_motion;
   hand_.begin_frame(now_s);
 
   const float surface_w = (view.width - view.inset_left - view.inset_right) / text;
   const float surface_h = (view.height - view.inset_top - view.inset_bottom) / text;
   if (surface_w < 40 || surface_h < 40) return;  // no room for a single control
-  look::Pen pen(*ImGui::GetBackgroundDrawList(), fonts_, theme);
-  if (record_) {
-    record_->clear();
-    pen.record(record_);
+  const look::Box surface{view.inset_left / text, view.inset_top / text, surface_w, surface_h};
+  ImDrawList& list = *ImGui::GetBackgroundDrawList();
+  double wake_s = 0;
+  // What a hand changes low on the sheet stands higher up too: such a frame is drawn a second time, so that no figure lags.
+  for (int pass = 0; pass < 2; ++pass) {
+    look::Pen pen(list, fonts_, look::theme(session_.settings.theme));
+    if (record_) {
+      record_->clear();
+      pen.record(record_);
+    }
+    parts::Ui ui(session_, pen, hand_, asked_, surface, now_s);
+    draw(ui);
+    asked_ = {};
+    wake_s = ui.wake_s;
+    if (pass == 0 && wake_s != 0 && wake_s <= now_s) {
+      hand_.again();
+      list._ResetForNewFrame();
+      list.PushTextureID(ImGui::GetIO().Fonts->TexID);
+      list.PushClipRectFullScreen();
+      continue;
+    }
+    publish(ui);
+    break;
   }
-  parts::Ui ui(session_, pen, hand_, asked_, {view.inset_left / text, view.inset_top / text, surface_w, surface_h}, now_s);
+  ImGui::GetStyle().Colors[ImGuiCol_WindowBg] =
+      ImGui::ColorConvertU32ToFloat4(look::theme(session_.settings.theme).paper);
+  hand_.end_frame();
+  keep();
+  if (hand_.moving() || hand_.pressing()) wake_s = now_s;
+  if (wake_s != 0) wake_s <= now_s ? platform::wake(1) : platform::wake_in(wake_s - now_s);
+}
+
+void Shell::draw(parts::Ui& ui) {
   ui.focus = focus_;
   ui.tree.title = session_.outing().name.empty() ? "Groundsheet" : session_.outing().name + " \u00B7 Groundsheet";
   sheets::header(ui);
   draw_notes(ui);
   draw_sheet(ui);
-  hand_.end_frame();
-  asked_ = {};
-  publish(ui);
-  keep();
-  if (hand_.moving() || hand_.pressing()) ui.wake_at(now_s);
-  if (ui.wake_s != 0) ui.wake_s <= now_s ? platform::wake(1) : platform::wake_in(ui.wake_s - now_s);
+}
+
+/// The person's text size, held where the surface would become too narrow for the chain.
+float Shell::text_scale() const {
+  return std::max(1.0F, std::min(float(session_.settings.text_pct) / 100, platform::view().width / kNarrowest_px));
 }
 
 void Shell::draw_sheet(parts::Ui& ui) {

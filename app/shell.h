@@ -36,7 +36,8 @@ class Shell : public platform::Host {
   void record_texts(std::vector<look::TextRecord>* into) { record_ = into; }
 
  private:
-  float text_scale() const { return float(session_.settings.text_pct) / 100; }
+  float text_scale() const;
+  void draw(parts::Ui& ui);
   void draw_notes(parts::Ui& ui);
   void draw_sheet(parts::Ui& ui);
   void publish(parts::Ui& ui);

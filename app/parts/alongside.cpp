@@ -11,8 +11,13 @@ using look::Face;
 using mirror::Role;
 namespace type = look::type;
 
-void Ui::alongside(Box box, bool across) {
+float Ui::alongside(Box box, bool across) {
   constexpr std::array<Link, 3> kBeside{Link::safety, Link::clock, Link::kit};
+  constexpr float kLeastAcross = 112;
+  if (across && box.w / 3 < kLeastAcross) {
+    across = false;
+    box.h = 3 * look::space::kTarget;
+  }
   open_group(Role::list, "beside", "Alongside", box);
   const float step = across ? box.w / 3 : std::min(108.0F, box.h / 3);
   for (std::size_t i = 0; i < kBeside.size(); ++i) {
@@ -26,7 +31,8 @@ void Ui::alongside(Box box, bool across) {
       pen.text(place.x + 32, base, link_name(link.link), Face::bold, type::kLabel, theme.ink);
       pen.sign(sign_of(link.now.state), {place.x + 12, base + 27}, look::sign::kList);
       pen.text(place.x + 34, base + 33, state_word(link.now.state), Face::bold, type::kLabel, colour_of(theme, link.now.state));
-      pen.text(place.x + 34, base + 54, link.second, Face::regular, type::kTick, theme.ink2);
+      pen.text(place.x + 34, base + 54, pen.elided(link.second, place.w - 34, Face::regular, type::kTick), Face::regular,
+               type::kTick, theme.ink2);
     } else {
       pen.sign(sign_of(link.now.state), {place.x + 14, place.mid_y()}, look::sign::kList);
       pen.text(place.x + 38, place.mid_y() - 4, link_name(link.link), Face::regular, type::kLabel, theme.ink);
@@ -46,6 +52,7 @@ void Ui::alongside(Box box, bool across) {
     }
   }
   close_group();
+  return box.h;
 }
 
 }  // namespace gs::parts

@@ -12,7 +12,7 @@ namespace type = look::type;
 namespace space = look::space;
 
 bool Ui::button_in(Box box, std::string_view id, std::string_view label, Weight weight, Icon icon, float size, bool enabled,
-                   std::string_view spoken) {
+                   std::string_view spoken, float corner) {
   mirror::Node record;
   record.role = Role::button;
   record.id = id;
@@ -23,7 +23,7 @@ bool Ui::button_in(Box box, std::string_view id, std::string_view label, Weight 
   const bool outlined = enabled && (!dark || theme.on_solid != theme.paper);  // a dim theme's solid is an outline too
   const ImU32 fill = !enabled ? theme.paper : dark ? theme.solid : theme.fold;
   const ImU32 ink = !enabled ? theme.ink2 : dark ? theme.on_solid : theme.ink;
-  const float radius = std::min(box.h / 2, look::radius::kButton);
+  const float radius = std::min(box.h / 2, corner);
   if (enabled) pen.fill(box, fill, radius);
   if (outlined) pen.outline(box, theme.ink2, look::stroke::kOutline, radius);
   {

@@ -349,8 +349,8 @@ void Ui::chain_column() {
   close_chain(*this);
   y = top + step * 6;
   const float label_base = y + 15;
-  pen.text(limit_x, label_base, "limit", Face::italic, type::kTick, theme.contour, look::Align::centre);
-  pen.text(limit_x + 22, label_base, "at ease", Face::italic, type::kTick, theme.contour);
+  pen.text(limit_x + 8, label_base, "limit", Face::italic, type::kTick, theme.contour, look::Align::right);
+  pen.text(limit_x + slack_px - 8, label_base, "at ease", Face::italic, type::kTick, theme.contour);
   gap(24);
 }
 

@@ -17,7 +17,7 @@ Cell cell(const Session& session, Link link) {
   const R binds = result.now.binds;
   result.spoken = name + ", " + std::string(state_word(result.now.state));
   if (binds == R::count) {
-    result.second = "does not answer yet";
+    result.second = "joins later";
     result.spoken += ", " + result.second;
   } else {
     const Figure& figure = session.outlook()[binds];

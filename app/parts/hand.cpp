@@ -58,6 +58,11 @@ void Hand::end_frame() {
   next_.clear();
 }
 
+void Hand::again() {
+  next_.clear();
+  tapped_.clear();
+}
+
 void Hand::handle(const Event& event) {
   switch (event.what.kind) {
     case platform::PointerKind::down:

@@ -47,6 +47,8 @@ class Hand {
   void begin_frame(double now_s);
   void add(Target target) { next_.push_back(std::move(target)); }
   void end_frame();
+  /// The frame is drawn once more because something changed: what was done is not done twice.
+  void again();
 
   bool tapped(std::string_view id) const { return tapped_.count(std::string(id)) != 0; }
   bool down(std::string_view id) const { return captured_ == id && mode_ == Mode::press; }

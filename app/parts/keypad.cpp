@@ -161,7 +161,9 @@ void Ui::keypad() {
       if (target(std::move(record), box, look::radius::kKey)) type_key("erase");
     } else {
       const std::string spoken = keys[i] == sign_key ? (sign == ',' ? "Decimal comma" : "Decimal point") : std::string(keys[i]);
-      if (button_in(box, key_id(keys[i]), keys[i], Weight::plain, Icon::count, type::kValue, true, spoken)) type_key(keys[i]);
+      if (button_in(box, key_id(keys[i]), keys[i], Weight::plain, Icon::count, type::kValue, true, spoken,
+                    look::radius::kKey))
+        type_key(keys[i]);
     }
   }
   y += 4 * key_h + 4 * space::kGap;

@@ -94,7 +94,7 @@ void Ui::slider(L id) {
     if (shows_pin) pen.text(x, base, pin_text, Face::regular, type::kLabel, theme.pin);
     gap(label_h + 4);
   }
-  const Box head = take(metric::kHead);
+  const Box head = take(own_line ? metric::kHead : std::max(metric::kHead, label_h + 8));
   if (!own_line) {
     float base = look::Pen::centred(head.mid_y(), type::kBody) - (label_h - line) / 2;
     for (const std::string_view part : label) {
@@ -130,7 +130,7 @@ void Ui::slider(L id) {
 
   const Drag* drag = hand.drag(key);
   pen.track(bar, theme.ink2);
-  if (shows_pin) pen.pennant(x_of((*pinned)[id]), bar.y, 26, theme.pin);
+  if (shows_pin) pen.pennant(x_of((*pinned)[id]), bar.y, 20, theme.pin);
   if (known) {
     pen.thumb({x_of(value), bar.mid_y()}, drag && !drag->ended);
   } else {

@@ -81,7 +81,7 @@ void Ui::reading_row(R id) {
   const float second_h = second.empty() && !shows_change
                              ? 0
                              : std::max<float>(1, float(second_lines.size())) * type::line_height(type::kLabel);
-  const Box box = take(std::max(46.0F, 34 + second_h));
+  const Box box = take(std::max(look::space::kTarget, 34 + second_h));
   const float base = box.y + 24;
   const bool signed_state = figure.state != State::none && known;
   const float value_w = known ? pen.figure_width(text, type::kLead) : 38;

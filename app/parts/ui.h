@@ -74,7 +74,7 @@ class Ui {
   bool button(std::string_view id, std::string_view label, Weight weight = Weight::plain,
               look::Icon icon = look::Icon::count);
   bool button_in(look::Box box, std::string_view id, std::string_view label, Weight weight, look::Icon icon, float size,
-                 bool enabled = true, std::string_view spoken = {});
+                 bool enabled = true, std::string_view spoken = {}, float radius = look::radius::kButton);
   bool icon_button(look::Box box, std::string_view id, std::string_view spoken, look::Icon icon, ImU32 colour);
   struct Chip {
     std::string id, label, spoken;
@@ -102,7 +102,8 @@ class Ui {
   void chain_strip(Link open);         // chain_strip.cpp: above every sheet
   void chain_overview();               // chain_overview.cpp
   void chain_column();                 // chain_column.cpp: phone
-  void alongside(look::Box box, bool across);  // alongside.cpp: Safety, Clock, Kit
+  /// Safety, Clock, Kit in a box; across: side by side, or a row each where they would not fit. Returns the height used.
+  float alongside(look::Box box, bool across);  // alongside.cpp
   void watts_bar();                    // watts_bar.cpp
   void rolls(int most);                // rolls.cpp: what another roll would change
   void check_panel();                  // check_panel.cpp

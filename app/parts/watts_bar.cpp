@@ -32,7 +32,7 @@ void Ui::watts_bar() {
   const Box bar{box.x, box.y + 28, box.w, 58};
   const auto x_of = [&](double power_w) { return bar.x + bar.w * float(leaves > 0 ? std::clamp(power_w / leaves, 0.0, 1.0) : 0); };
   const float antenna_x = x_of(arrives.value), matched_x = x_of(arrives.value + std::max(0.0, std::min(matched, leaves - arrives.value)));
-  pen.text(bar.x, bar.y - 10, watts(leaves) + (w > 420 ? " leaves the radio" : ""), Face::regular, type::kLabel, theme.ink2);
+  pen.text(bar.x, bar.y - 10, say_quantity(leaves, Unit::watt, digits_needed(std::round(leaves * 10) / 10, 1), session.style()) + (w > 420 ? " leaves the radio" : ""), Face::regular, type::kLabel, theme.ink2);
   const std::string matched_text = "cable, matched part " + watts(matched);
   pen.text(bar.right(), bar.y - 10, matched_text, Face::bold, type::kLabel, theme.contour, look::Align::right);
   pen.fill({bar.x, bar.y, antenna_x - bar.x, bar.h}, theme.holds);

@@ -119,7 +119,7 @@ void feedline(Ui& ui) {
   if (!side_by_side) {
     // Phone: the open control is fixed at the foot, everything else scrolls above it. Portrait: the same, roomier.
     const float foot = ui.phone() ? 158 : 0;
-    ui.begin_scroll("sheet", {left, top, width, height - foot});
+    ui.begin_scroll("sheet", {ui.surface.x, top, ui.surface.w, height - foot});
     ui.column(left, width, ui.y + 4);
     sheet_head(ui);
     drawing(ui);

@@ -67,7 +67,7 @@ void header(parts::Ui& ui) {
     ui.wake_at(ui.now_s);
   }
   const bool pinned = session.outing().pinned.has_value();
-  const std::string pin_words = pinned ? "Pinned at " + session.outing().pinned_name : "Pin this plan";
+  const std::string pin_words = !pinned ? "Pin this plan" : session.outing().pinned_name.empty() ? "Pinned" : "Pinned at " + session.outing().pinned_name;
   bool pin_tapped = false;
   if (ui.phone()) {
     pin_tapped = icon("pin", pin_words, Icon::pin, ui.theme.pin);
@@ -95,7 +95,16 @@ void header(parts::Ui& ui) {
   }
   const float base = look::Pen::centred(bar.mid_y(), type::kLead);
   const float room = right - mark.right() - 8;
-  const float name_w = pen.text(mark.right() + 4, base, pen.elided(name, room, Face::bold, type::kLead), Face::bold, type::kLead, ui.theme.ink);
+  float name_w = pen.width(name, Face::bold, type::kLead);
+  if (const auto lines = pen.lines(name, room, Face::bold, type::kLabel); name_w > room && lines.size() > 1) {
+    // two small lines rather than half a name
+    pen.text(mark.right() + 4, bar.mid_y() - 3, lines[0], Face::bold, type::kLabel, ui.theme.ink);
+    const std::string_view rest = std::string_view(name).substr(std::size_t(lines[1].data() - name.data()));
+    pen.text(mark.right() + 4, bar.mid_y() + 17, pen.elided(rest, room, Face::bold, type::kLabel), Face::bold, type::kLabel, ui.theme.ink);
+    name_w = room;
+  } else {
+    name_w = pen.text(mark.right() + 4, base, pen.elided(name, room, Face::bold, type::kLead), Face::bold, type::kLead, ui.theme.ink);
+  }
   const Plan& plan = session.plan();
   std::string second = session.outing().date;
   if (plan.has(L::antenna_frequency_mhz))

@@ -20,7 +20,7 @@ void link(Ui& ui) {
     ui.close_group();
     return;
   }
-  ui.begin_scroll("sheet", {left, top, width, height});
+  ui.begin_scroll("sheet", {ui.surface.x, top, ui.surface.w, height});
   ui.column(left, std::min(width, 640.0F), ui.y + 8);
   ui.title(name, "sheet");
   ui.gap();

@@ -43,7 +43,7 @@ void more(Ui& ui) {
   const float left = ui.surface.x + ui.margin(), width = ui.surface.w - 2 * ui.margin();
   const float top = ui.y;
   ui.open_group(Role::main, "main", "More", {ui.surface.x, top, ui.surface.w, ui.surface.bottom() - top});
-  ui.begin_scroll("more", {left, top, width, ui.surface.bottom() - top});
+  ui.begin_scroll("more", {ui.surface.x, top, ui.surface.w, ui.surface.bottom() - top});
   const bool two = width > 760;
   const float each = two ? (width - 40) / 2 : width, start = ui.y + 16;
   ui.column(left, each, start);

@@ -86,10 +86,11 @@ void overview(Ui& ui) {
   say_verdict(ui, words);
   ui.gap();
   if (ui.phone()) {
+    if (!bar) two_ways(ui);  // on a phone the chain would push them out of sight
+    if (!bar) ui.gap(16);
     ui.chain_column();
     ui.rule();
-    ui.alongside({left, ui.y + 4, width, 92}, true);
-    ui.gap(104);
+    ui.gap(ui.alongside({left, ui.y + 4, width, 92}, true) + 12);
   } else if (ui.layout == look::Layout::on_side) {
     ui.chain_strip(Link::count);
   } else {
@@ -97,7 +98,7 @@ void overview(Ui& ui) {
   }
   ui.column(left, width, ui.y + 16);
   if (!bar) {
-    two_ways(ui);
+    if (!ui.phone()) two_ways(ui);
   } else {
     const bool two = width > 900;
     const float each = two ? (width - 40) / 2 : width;

@@ -64,6 +64,9 @@ std::string roll_loss(std::span<const double> in, std::span<double> out) {
   out[1] = feedline::attenuation_db_per_100m(cable, in[2]) * in[4] / 100;
   if (out[1] <= 0) return "a roll of no length has no loss to compare with";
   out[2] = 100 * out[0] / out[1];
+  if (in[2] < cable.lowest_mhz || in[2] > cable.highest_mhz)
+    return "the catalogue's law for this cable was tested from " + say_quantity(cable.lowest_mhz, Unit::megahertz, 0) +
+           " to " + say_quantity(cable.highest_mhz, Unit::megahertz, 0);
   return {};
 }
 
@@ -157,8 +160,8 @@ CheckValues resolve_check(const Check& check, const std::vector<Value>& given, c
     const CheckInput& input = check.inputs[i];
     double x = kNaN;
     From from = From::yours;
-    if (const double* number = std::get_if<double>(&given[i])) x = *number;
-    if (const std::string* key = std::get_if<std::string>(&given[i])) {
+    if (const double* number = std::get_if<double>(&given[i]); number && input.row.kind == Kind::number) x = *number;
+    if (const std::string* key = std::get_if<std::string>(&given[i]); key && input.row.kind == Kind::choice) {
       const std::span<const Option> options = input.row.options();
       for (std::size_t k = 0; k < options.size(); ++k)
         if (options[k].key == *key) x = double(k);

@@ -30,7 +30,8 @@ struct Check {
   std::span<const CheckResult> results;
   std::string_view measure;  // how to measure, in a sentence or two
   std::string_view source;
-  /// Numbers by input (NaN: not given) to numbers by result (NaN: not known). Returns why something is not known, or "".
+  /// Numbers by input (NaN: not given) to numbers by result (NaN: not known). Returns why something is not known or to be
+  /// taken with care, or "".
   std::string (*work)(std::span<const double> in, std::span<double> out);
 };
 
@@ -44,7 +45,7 @@ struct CheckValues {
 };
 struct CheckOutcome {
   std::vector<Figure> results;  // by result row
-  std::string reason;           // "" or why something is not known, or why an input is refused
+  std::string reason;           // "" or why something is not known or to be taken with care
 };
 
 /// `given` has one Value per input (monostate: not given).

@@ -12,13 +12,23 @@ namespace {
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 constexpr R kRestOnLossLaw[] = {R::feedline_matched_loss_db,    R::feedline_total_loss_db,   R::feedline_arrives_pct,
-                                R::feedline_power_to_antenna_w, R::feedline_cable_matched_w, R::feedline_cable_swr_w};
+                                R::feedline_power_to_antenna_w, R::feedline_cable_matched_w, R::feedline_cable_swr_w,
+                                R::feedline_swr_at_radio,       R::antenna_swr,              R::radio_turned_down_w};
+
+/// Whether the figure owes nothing to the line's loss: an SWR is as given at the end where the load is known, and the set
+/// turns down by what stands at its own end.
+bool as_given(R id, LoadFrom from) {
+  if (id == R::antenna_swr) return from == LoadFrom::impedance || from == LoadFrom::swr_at_antenna;
+  if (id == R::feedline_swr_at_radio || id == R::radio_turned_down_w) return from == LoadFrom::swr_at_radio;
+  return false;
+}
 
 double share_through(double loss_db) { return std::pow(10, -loss_db / 10); }
 
 /// A judged figure with what it may be; low and high in the order of value.
 Figure ranged(const Plan& plan, R id, double value, double one_end, double other_end) {
   Figure figure = judge(plan, id, value);
+  if (figure.state == State::unknown) return figure;
   figure.low = std::min({one_end, other_end, value});
   figure.high = std::max({one_end, other_end, value});
   return figure;
@@ -117,7 +127,7 @@ Outlook evaluate(const Plan& plan) {
   if (join.cable_doubt == Doubt::outside_tested) {
     for (const R id : kRestOnLossLaw) {
       Figure& figure = out.at[std::size_t(id)];
-      if (figure.state == State::unknown) continue;
+      if (figure.state == State::unknown || as_given(id, join.load_from)) continue;
       figure.doubt = join.cable_doubt;
       figure.culprit = join.cable_culprit;
     }

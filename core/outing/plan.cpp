@@ -33,7 +33,8 @@ Plan resolve(const Values& set) {
     const Lever& row = lever(L(i));
     if (row.applies && !row.applies(plan)) continue;
     double value = std::numeric_limits<double>::quiet_NaN();
-    if (const double* number = std::get_if<double>(&set[i])) value = *number;
+    // a bare number where a choice's key belongs would pass for an index: as good as not set
+    if (const double* number = std::get_if<double>(&set[i]); number && row.kind == Kind::number) value = *number;
     if (const std::string* key = std::get_if<std::string>(&set[i]); key && row.kind == Kind::choice)
       value = option_index(row, *key);
     From from = From::yours;

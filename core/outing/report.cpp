@@ -58,7 +58,7 @@ std::string options_json(const Lever& row) {
   return text + "]";
 }
 
-std::vector<std::pair<std::string_view, std::string>> lever_members(const Lever& row) {
+std::vector<std::pair<std::string_view, std::string>> lever_members(const Lever& row, bool has_usual) {
   std::vector<std::pair<std::string_view, std::string>> members{
       {"key", json_quote(row.key)}, {"name", json_quote(row.name)}, {"link", json_quote(link_key(row.link))}};
   if (row.kind == Kind::choice) {
@@ -69,7 +69,7 @@ std::vector<std::pair<std::string_view, std::string>> lever_members(const Lever&
     members.push_back({"most", number(row.most)});
     members.push_back({"step", number(row.step)});
   }
-  members.push_back({"usual", row.usual ? "true" : "false"});
+  members.push_back({"usual", has_usual ? "true" : "false"});
   members.push_back({"optional", row.optional ? "true" : "false"});
   members.push_back({"evidence", json_quote(evidence_word(row.evidence))});
   members.push_back({"source", json_quote(row.source)});
@@ -124,7 +124,9 @@ std::string shaped(std::string_view kind, std::initializer_list<std::pair<std::s
 
 std::string levers_json() {
   std::vector<std::string> rows;
-  for (std::size_t i = 0; i < lever_count(); ++i) rows.push_back(object(lever_members(lever(L(i)))));
+  const Plan nothing_set = resolve(Values(lever_count()));  // limits and eases have their usual values from a catalogue
+  for (std::size_t i = 0; i < lever_count(); ++i)
+    rows.push_back(object(lever_members(lever(L(i)), lever(L(i)).usual || nothing_set.has(L(i)))));
   return list(rows, "  ") + "\n";
 }
 
@@ -143,7 +145,7 @@ std::string checks_json() {
   for (const Check& check : checks()) {
     std::vector<std::string> inputs, results;
     for (const CheckInput& input : check.inputs) {
-      auto members = lever_members(input.row);
+      auto members = lever_members(input.row, input.row.usual != nullptr);
       if (input.plan != L::count) members.push_back({"from_plan", json_quote(lever(input.plan).key)});
       if (input.plan_reading != R::count) members.push_back({"from_plan", json_quote(reading(input.plan_reading).key)});
       inputs.push_back(object(members));
@@ -190,7 +192,11 @@ std::string check_json(const Check& check, const CheckValues& values, const Chec
                        figure_json(check.results[i].row, figure,
                                    figure.state == State::unknown ? outcome.reason : std::string{}));
   }
-  return shaped("check", {{"check", json_quote(check.key)}, {"question", json_quote(check.question)}}, levers, readings);
+  return shaped("check",
+                {{"check", json_quote(check.key)},
+                 {"question", json_quote(check.question)},
+                 {"reason", json_quote(outcome.reason)}},
+                levers, readings);
 }
 
 }  // namespace gs

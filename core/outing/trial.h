@@ -1,4 +1,4 @@
-// What one change would do: the plan with one or two levers changed, evaluated beside the plan itself.
+// What one change would do: the plan with one lever changed, or few, evaluated beside the plan itself.
 #pragma once
 
 #include <string>
@@ -10,14 +10,16 @@ namespace gs {
 
 /// A change worth looking at, its outcome, and the values that make it.
 struct Trial {
-  std::string key;    // readable and unique within a list: "RG-213", "15 m shorter"
+  std::string key;    // readable and unique within a list: a cable's key, or "shorter"
   std::string title;  // "RG-213, 15 m"
   std::vector<std::pair<L, Value>> sets;
   Outlook outlook;
 };
 
 /// Other rolls in place of the plan's: each cable offered at the plan's length, and the plan's own cable at two thirds of it.
-/// Ordered by power to the antenna, best first. Empty while cable or length is missing.
+/// The antenna stays as it is: an SWR that was read at the radio is carried to the antenna's end through the plan's own line,
+/// and is among the values that make the trial. Ordered by power to the antenna, best first. Empty while cable or length is
+/// missing.
 std::vector<Trial> other_rolls(const Outing& outing, const Style& style);
 
 }  // namespace gs

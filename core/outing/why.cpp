@@ -49,11 +49,12 @@ class Lines {
   Why& why_;
 };
 
-void cable_lines(const Plan& plan, const FeedlineJoin& join, Lines& lines) {
+void cable_lines(const Plan& plan, const FeedlineJoin& join, const Style& style, Lines& lines) {
   lines.lever_line(L::feedline_cable);
   if (join.cable) {
     const double catalogue_db = feedline::attenuation_db_per_100m(*join.cable, plan[L::antenna_frequency_mhz]);
-    lines.factor("Catalogue loss of 100 m at " + say_quantity(plan[L::antenna_frequency_mhz], Unit::megahertz, 2),
+    lines.factor("Catalogue loss of 100 m at " +
+                     say_lever(lever(L::antenna_frequency_mhz), plan[L::antenna_frequency_mhz], style),
                  catalogue_db, Unit::decibel, 2, mark_of(join.cable->loss_evidence));
   } else {
     lines.lever_line(L::antenna_frequency_mhz);
@@ -75,11 +76,27 @@ void load_lines(const Plan& plan, const FeedlineJoin& join, Lines& lines) {
   lines.follows("SWR at antenna", join.swr_at_antenna, Unit::none, 1);
 }
 
-std::string loss_assumes(const FeedlineJoin& join) {
-  if (join.load_from == LoadFrom::impedance)
-    return "20 \u00B0C; the characteristic impedance has its loss angle; plugs and chokes left out";
-  return "20 \u00B0C; a measured SWR has no phase, so the loss lies between " +
-         say_quantity(join.loss.least_db, Unit::decibel, 2) + " and " + say_quantity(join.loss.most_db, Unit::decibel, 2);
+std::string loss_assumes(const FeedlineJoin& join, const Style& style) {
+  const std::string always = say_quantity(20, Unit::celsius, 0, style) + "; plugs and chokes left out";
+  if (join.load_from == LoadFrom::none || join.load_doubt != Doubt::none) return always;
+  if (join.load_from == LoadFrom::impedance) return always + "; the characteristic impedance has its loss angle";
+  return always + "; a measured SWR has no phase, so the loss lies between " +
+         say_quantity(join.loss.least_db, Unit::decibel, 2, style) + " and " +
+         say_quantity(join.loss.most_db, Unit::decibel, 2, style);
+}
+
+/// How the radio's and the cable's watts follow from each other, for one of them.
+std::string_view watts_formula(R id) {
+  switch (id) {
+    case R::radio_turned_down_w:
+      return "transmit power \u00D7 (1 \u2212 (reflection at the set's limit \u00F7 reflection at the radio)\u00B2), nothing within "
+             "the limit or the matching unit's reach";
+    case R::feedline_cable_matched_w:
+      return "power that leaves the radio \u2212 what the matched loss alone would let through";
+    case R::feedline_cable_swr_w:
+      return "what the matched loss alone would let through \u2212 power to the antenna";
+    default: return "transmit power \u2212 what the set turns down \u2212 what warms the cable";
+  }
 }
 
 std::string cable_source(const FeedlineJoin& join) {
@@ -102,7 +119,7 @@ std::string if_wrong(R id, const Plan& plan, const Style& style) {
     if (!plan.has(candidate)) continue;
     Plan wrong = plan;
     double& x = wrong.x[std::size_t(candidate)];
-    x = std::min(lever(candidate).most, x * 1.1);
+    x *= 1.1;  // past the lever's own range too: the sentence says a tenth
     if (candidate == L::radio_transmit_power_w) wrong.x[std::size_t(L::radio_full_power_w)] = std::max(x, plan[L::radio_full_power_w]);
     const Figure figure = evaluate(wrong)[id];
     if (!std::isfinite(figure.value)) continue;
@@ -155,32 +172,32 @@ Why why(R id, const Plan& plan, const Style& style) {
       break;
     case R::feedline_matched_loss_db:
       result.formula = "loss of 100 m at the frequency \u00D7 this roll's share \u00D7 length \u00F7 100 m";
-      cable_lines(plan, join, lines);
+      cable_lines(plan, join, style, lines);
       result.source = cable_source(join);
-      result.assumes = "20 \u00B0C; a load of the cable's own impedance";
+      result.assumes = say_quantity(20, Unit::celsius, 0, style) + "; a load of the cable's own impedance";
       break;
     case R::antenna_swr:
     case R::feedline_swr_at_radio:
       result.formula = "the line's loss hides part of the reflection on its way back";
       load_lines(plan, join, lines);
-      cable_lines(plan, join, lines);
+      cable_lines(plan, join, style, lines);
       result.assumes = "SWR against the cable's nominal impedance";
       break;
     case R::feedline_total_loss_db:
     case R::feedline_arrives_pct:
       result.formula = "power into the load \u00F7 power into the line";
-      cable_lines(plan, join, lines);
+      cable_lines(plan, join, style, lines);
       load_lines(plan, join, lines);
       if (std::isfinite(outlook[R::feedline_total_loss_db].value))
         lines.follows("Line loss", outlook[R::feedline_total_loss_db].value, Unit::decibel, 2);
       result.source = cable_source(join);
-      result.assumes = loss_assumes(join);
+      result.assumes = loss_assumes(join, style);
       break;
     case R::radio_turned_down_w:
     case R::feedline_power_to_antenna_w:
     case R::feedline_cable_matched_w:
     case R::feedline_cable_swr_w:
-      result.formula = "transmit power \u2212 what the set turns down \u2212 what warms the cable";
+      result.formula = watts_formula(id);
       lines.lever_line(L::radio_transmit_power_w);
       lines.lever_line(L::radio_tuner);
       lines.lever_line(L::radio_fold_back_swr);
@@ -188,12 +205,12 @@ Why why(R id, const Plan& plan, const Style& style) {
         lines.factor("SWR at radio", join.swr_at_radio, Unit::none, 1, Mark::computed);
         lines.follows("Set turns down", outlook[R::radio_turned_down_w].value, Unit::watt, 1);
       }
-      cable_lines(plan, join, lines);
+      cable_lines(plan, join, style, lines);
       load_lines(plan, join, lines);
       if (std::isfinite(outlook[R::feedline_total_loss_db].value))
         lines.follows("Line loss", outlook[R::feedline_total_loss_db].value, Unit::decibel, 2);
-      result.source = cable_source(join);
-      result.assumes = loss_assumes(join) + "; reflected power is not lost, it comes back and warms the cable twice";
+      if (id != R::radio_turned_down_w) result.source = cable_source(join);
+      result.assumes = loss_assumes(join, style) + "; reflected power is not lost, it comes back and warms the cable twice";
       break;
     case R::count: break;
   }

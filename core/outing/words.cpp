@@ -1,4 +1,5 @@
 // Words are made on demand, never stored: reasons, verdict, changes.
+#include <algorithm>
 #include <cmath>
 
 #include "core/outing/outlook.h"
@@ -103,8 +104,7 @@ Change compare(R id, const Figure& now, const Figure& pinned) {
   if (!std::isfinite(now.value) || !std::isfinite(pinned.value)) return {};
   const Reading& row = reading(id);
   Change change{Change::Kind::same, now.value - pinned.value};
-  if (print_quantity(change.delta, row.unit, row.digits).number == print_quantity(0, row.unit, row.digits).number)
-    return change;
+  if (figure_text(id, now.value) == figure_text(id, pinned.value)) return change;
   if (row.better == Better::neither) {
     change.kind = Change::Kind::other;
   } else {
@@ -117,8 +117,12 @@ std::string say_change(R id, const Change& change, const Style& style) {
   if (change.kind == Change::Kind::none) return {};
   if (change.kind == Change::Kind::same) return "same";
   const Reading& row = reading(id);
-  const Printed text = print_quantity(std::abs(change.delta), row.unit, row.digits, style);
-  const std::string unit = row.unit == Unit::percent ? "points" : text.unit;
+  // Two printed figures that differ are at least one last digit apart, also where rounding alone parts them.
+  const double delta = std::max(std::abs(change.delta), std::pow(10.0, -row.digits));
+  // points are counted, not rounded to "< 1" as shares are
+  const Unit counted = row.unit == Unit::percent ? Unit::none : row.unit;
+  const Printed text = print_quantity(delta, counted, row.digits, style);
+  const std::string unit = row.unit != Unit::percent ? text.unit : text.number == "1" ? "point" : "points";
   return (change.delta > 0 ? "+" : "\u2212") + text.number + (unit.empty() ? "" : " " + unit);
 }
 

@@ -30,6 +30,7 @@ const tree = [
   { id: 'curve', parent: 'sheet', role: 'image', name: 'Discharge', value: 'falls from 13.2 to 12.8 volts', ...box(20, 370) },
   { id: 'kit', parent: 'sheet', role: 'list', name: 'Kit' },
   { id: 'kit1', parent: 'kit', role: 'listitem', name: 'Coax', ...box(20, 430) },
+  { id: 'kit2', parent: 'kit', role: 'button', name: 'Tape', ...box(140, 430) },
   { id: 'table', parent: 'sheet', role: 'table', name: 'Loss' },
   { id: 'row1', parent: 'table', role: 'row' },
   { id: 'cell1', parent: 'row1', role: 'cell', name: '14 MHz', ...box(20, 490) },
@@ -42,7 +43,7 @@ test('every role is the real thing', async (t) => {
   const snapshot = await page.locator('#mirror').ariaSnapshot();
   for (const line of ['- banner:', '- heading "Outing" [level=1]', '- navigation "Chain":', '- button "Radio"', '- main:',
     '- slider "Transmit power": "10"', '- button "Undo" [disabled]', '- checkbox "Fuse" [checked]',
-    'img "Discharge: falls from 13.2 to 12.8 volts"', '- list "Kit":', '- listitem: Coax', '- table "Loss":', '- cell "14 MHz"']) {
+    'img "Discharge: falls from 13.2 to 12.8 volts"', '- list "Kit":', '- listitem: Coax', '- listitem:', '- table "Loss":', '- cell "14 MHz"']) {
     assert.ok(snapshot.includes(line), `${line}\n${snapshot}`);
   }
   assert.equal(await page.getByRole('slider').getAttribute('aria-valuetext'), '10 watts');

@@ -132,7 +132,6 @@ test('storage refused: it works and says that nothing is kept', async (t) => {
 test('a full disk: the refused save is told, what was kept stays, and it works again', async (t) => {
   const { server, again } = await setup(t);
   let page = await again();
-  await keep(page, 'a text');
   await page.evaluate(() => {
     globalThis.groundsheet.ready = true;
     globalThis.outcomes = [];
@@ -140,16 +139,36 @@ test('a full disk: the refused save is told, what was kept stays, and it works a
   });
   const session = await page.context().newCDPSession(page);
   const origin = server.address.replace(/\/$/, '');
-  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1000 });
-  await keep(page, 'x'.repeat(8e6)); // more than the second copy takes, too
-  await session.send('Storage.overrideQuotaForOrigin', { origin });
-  await page.close();
-  page = await again();
-  assert.equal(await kept(page), 'a text');
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 100e3 });
+  await keep(page, 'a text');
+  await page.evaluate(async () => {
+    globalThis.groundsheet.store.keep(0, 'x'.repeat(12e6)); // more than the second copy takes, too
+    await globalThis.groundsheet.store.idle();
+  });
+  assert.deepEqual(await page.evaluate(() => globalThis.outcomes), [1, 0], 'the program is told');
   await keep(page, 'a next text');
+  assert.deepEqual(await page.evaluate(() => globalThis.outcomes), [1, 0, 1]);
   await page.close();
   page = await again();
   assert.equal(await kept(page), 'a next text');
+  await page.close();
+});
+
+test('a full disk keeps the last text that still went in', async (t) => {
+  const { server, again } = await setup(t);
+  let page = await again();
+  const session = await page.context().newCDPSession(page);
+  await session.send('Storage.overrideQuotaForOrigin', { origin: server.address.replace(/\/$/, ''), quotaSize: 100e3 });
+  await keep(page, 'a text');
+  await page.evaluate(async () => {
+    globalThis.groundsheet.store.keep(0, 'x'.repeat(12e6));
+    await globalThis.groundsheet.store.idle();
+  });
+  await page.close();
+  page = await again();
+  const found = await kept(page);
+  assert.ok(found === 'a text', `${found.length} characters`);
+  assert.equal(await kept(page, notes), '');
 });
 
 test('a second window is told, and neither text is lost', async (t) => {

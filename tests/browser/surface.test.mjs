@@ -43,7 +43,7 @@ test('turning the screen settles at once, and a change of ratio is followed', as
   assert.ok(resizes >= 1 && resizes <= 4);
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setDeviceMetricsOverride', { width: 1024, height: 768, deviceScaleFactor: 3, mobile: false });
-  await page.evaluate(() => new Promise(requestAnimationFrame)); // media queries are looked at when a frame is made
+  await page.evaluate(() => Module._gs_wake(1)); // the tool gives no event for it: at the latest the next frame sees it
   await page.waitForFunction(() => document.getElementById('canvas').width === 3072);
 });
 

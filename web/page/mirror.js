@@ -13,7 +13,7 @@
   const cells = new Set(['listitem', 'cell']); // text of their own, or children, or both
   const hands = new Set(['button', 'slider', 'radio', 'checkbox']);
 
-  const shown = new Map(); // id -> {element, role, level, node, own}
+  const shown = new Map(); // id -> what make() gives, and the node as last shown
   const ids = new WeakMap(); // element -> id
   let wanted_focus = ''; // the program's, as last told
   let moving_focus = false; // ours: the program knows already
@@ -29,7 +29,18 @@
     }
   }
 
-  function make(node) {
+  // A list may hold nothing but list items: other children get one around them.
+  const needs_item = (node, parent) => Boolean(parent) && parent.role === 'list' && node.role !== 'listitem';
+
+  function wrap(element) {
+    const item = document.createElement('div');
+    item.setAttribute('role', 'listitem');
+    item.className = 'box';
+    item.append(element);
+    return item;
+  }
+
+  function make(node, parent) {
     const tag = node.role === 'heading' ? `h${node.level || 2}` : tags[node.role] || 'div';
     const element = document.createElement(tag);
     const role = words[node.role] ?? node.role;
@@ -42,7 +53,8 @@
     if (boxes.has(node.role)) element.className = 'box';
     const own = cells.has(node.role) ? element.appendChild(document.createTextNode('')) : null;
     ids.set(element, node.id);
-    return { element, own, role: node.role, level: node.level };
+    const wrapped = needs_item(node, parent);
+    return { element, outer: wrapped ? wrap(element) : element, wrapped, own, role: node.role, level: node.level };
   }
 
   function say(entry, node) {
@@ -137,14 +149,14 @@
   function show(tree) {
     const had_focus = document.activeElement;
     const nodes = tree.nodes || [];
-    const live = new Set(nodes.map((node) => node.id));
     const by_id = new Map(nodes.map((node) => [node.id, node]));
     const by_parent = new Map([['', []]]);
     moving_focus = true;
     for (const [id, entry] of shown) {
       const node = by_id.get(id);
-      if (live.has(id) && node.role === entry.role && node.level === entry.level) continue;
-      entry.element.remove();
+      const same = node && node.role === entry.role && node.level === entry.level;
+      if (same && entry.wrapped === needs_item(node, by_id.get(node.parent))) continue;
+      entry.outer.remove();
       shown.delete(id);
     }
     for (const node of nodes) {
@@ -152,14 +164,14 @@
       if (!by_parent.has(parent)) by_parent.set(parent, []);
       by_parent.get(parent).push(node);
       let entry = shown.get(node.id);
-      if (!entry) shown.set(node.id, (entry = make(node)));
+      if (!entry) shown.set(node.id, (entry = make(node, by_id.get(parent))));
       if (node.live && entry.node && (entry.node.name !== node.name || entry.node.value !== node.value)) announce(node);
       say(entry, node);
       place(entry, node, by_id.get(parent));
       entry.node = node;
     }
     for (const [parent, children] of by_parent) {
-      order(parent ? shown.get(parent).element : root, children.map((node) => shown.get(node.id).element));
+      order(parent ? shown.get(parent).element : root, children.map((node) => shown.get(node.id).outer));
     }
     set_tab_stops(by_parent);
     set_modal(nodes);
