@@ -1,6 +1,6 @@
 #include "app/command_line.h"
 
-#include <cstdio>
+#include <filesystem>
 #include <fstream>
 #include <iostream>
 #include <iterator>
@@ -44,12 +44,13 @@ std::string settings_from(int argc, char** argv, int at, std::vector<Setting>& s
 }
 
 int evaluate_file(const char* path, const std::vector<Setting>& settings) {
+  if (std::filesystem::is_directory(path)) return fail(std::string(path) + ": is a folder, not an outing file");
   std::ifstream file(path, std::ios::binary);
   if (!file) return fail(std::string(path) + ": cannot be read");
-  // one byte more than is allowed is enough to refuse it
-  std::string text(kMostFileBytes + 1, '\0');
-  file.read(text.data(), std::streamsize(text.size()));
-  text.resize(std::size_t(file.gcount()));
+  constexpr std::size_t kMostRead = 64 * kMostFileBytes;  // enough to tell how far too large a file is
+  std::string text;
+  for (char block[1 << 16]; text.size() < kMostRead && (file.read(block, sizeof block), file.gcount() > 0);)
+    text.append(block, std::size_t(file.gcount()));
   LoadedOuting loaded = read_outing(text);
   if (!loaded.refusal.empty()) return fail(std::string(path) + ": " + loaded.refusal);
   for (const std::string& note : loaded.notes) std::cerr << path << ": " << note << '\n';

@@ -23,7 +23,7 @@ void Session::changed() {
 void Session::open(Outing outing, std::string what) {
   history_.record(outing_, std::move(what), false);
   outing_ = std::move(outing);
-  last_lever_ = L::count;
+  last_lever_.reset();
   changed();
 }
 
@@ -39,12 +39,21 @@ std::string Session::set(L id, Value value, int gesture) {
   Outing next = with(outing_, id, std::move(value));
   const std::string what =
       std::string(lever(id).name) + ", " + value_text(resolve(next.set), id, settings.style);
-  history_.record(outing_, what, gesture != 0 && gesture == last_gesture_ && id == last_lever_);
+  history_.record(outing_, what, gesture != 0 && gesture == last_gesture_ && last_lever_ == id);
   last_gesture_ = gesture;
   last_lever_ = id;
   outing_ = std::move(next);
   changed();
   return {};
+}
+
+void Session::set_all(const std::vector<std::pair<L, Value>>& sets, std::string what) {
+  if (sets.empty()) return;
+  history_.record(outing_, std::move(what), false);
+  for (const auto& [id, value] : sets) outing_ = with(std::move(outing_), id, value);
+  last_lever_ = sets.front().first;
+  last_gesture_ = 0;
+  changed();
 }
 
 void Session::rename(std::string name) {
@@ -57,7 +66,7 @@ void Session::pin() {
   history_.record(outing_, "the pin", false);
   outing_.kept = kept_without_pin(outing_.kept);
   outing_.pinned = outing_.set;
-  outing_.pinned_name = last_lever_ == L::count ? std::string{} : value_text(plan_, last_lever_, settings.style);
+  outing_.pinned_name = last_lever_ ? value_text(plan_, *last_lever_, settings.style) : std::string{};
   changed();
 }
 

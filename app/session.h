@@ -47,6 +47,8 @@ class Session {
   void restore(Outing outing);                 // at start: no step of undo
   /// Sets a lever; refused values change nothing and return the reason. `gesture` is equal for all steps of one drag.
   std::string set(L id, Value value, int gesture = 0);
+  /// Several levers in one step of undo. Precondition: none of them is refused.
+  void set_all(const std::vector<std::pair<L, Value>>& sets, std::string what);
   void rename(std::string name);
   void pin();
   void unpin();
@@ -75,7 +77,7 @@ class Session {
   Outlook outlook_;
   std::optional<Worked> pinned_;
   History history_;
-  L last_lever_ = L::count;
+  std::optional<L> last_lever_;  // of the last change, names the pin
   int last_gesture_ = 0;
   bool unsaved_ = false;
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "app/mirror/keys.h"
 #include "app/sheets/sheets.h"
@@ -142,8 +143,30 @@ void Shell::draw_notes(parts::Ui& ui) {
   ui.y = box.bottom() + 4;
 }
 
+/// A panel that opens takes the keyboard with it, and gives it back when it closes.
+void Shell::move_focus(const mirror::Tree& tree) {
+  const Panel panel = session_.view.panel;
+  if (panel == std::exchange(panel_, panel)) return;
+  if (panel == Panel::none) {
+    if (!opener_.empty()) focus_ = std::exchange(opener_, {});
+    return;
+  }
+  if (focus_.empty()) return;
+  for (const char* group : {"why", "keypad", "check", "choices", "pin:choices"}) {
+    bool inside = false;
+    for (const mirror::Node& node : tree.nodes) {
+      inside = inside || node.id == group || node.id == std::string(group) + ":title";
+      if (!inside || !mirror::is_interactive(node.role)) continue;
+      opener_ = std::exchange(focus_, node.id);
+      platform::wake(kSettleFrames);
+      return;
+    }
+  }
+}
+
 void Shell::publish(parts::Ui& ui) {
   const float text = text_scale();
+  move_focus(ui.tree);
   const bool focus_there = std::any_of(ui.tree.nodes.begin(), ui.tree.nodes.end(),
                                        [&](const mirror::Node& node) { return node.id == focus_; });
   if (!focus_there) focus_.clear();
@@ -153,6 +176,8 @@ void Shell::publish(parts::Ui& ui) {
     node.y *= text;
     node.w *= text;
     node.h *= text;
+    node.cut_top *= text;
+    node.cut_bottom *= text;
   }
   if (ui.tree == tree_) return;
   tree_ = std::move(ui.tree);

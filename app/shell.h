@@ -41,6 +41,7 @@ class Shell : public platform::Host {
   void draw_notes(parts::Ui& ui);
   void draw_sheet(parts::Ui& ui);
   void publish(parts::Ui& ui);
+  void move_focus(const mirror::Tree& tree);
   void keep();
 
   Session session_;
@@ -48,7 +49,8 @@ class Shell : public platform::Host {
   parts::Hand hand_;
   parts::Asked asked_;
   mirror::Tree tree_;
-  std::string focus_;
+  std::string focus_, opener_;  // opener: what had the keyboard when the panel opened
+  Panel panel_ = Panel::none;
   Settings kept_settings_;
   bool update_waits_ = false, store_failed_ = false;
   std::vector<look::TextRecord>* record_ = nullptr;

@@ -20,7 +20,7 @@ if [ "$tree" = web ]; then
     [ -e "$toolchain" ] && break
   done
   options="$options -DCMAKE_TOOLCHAIN_FILE=$toolchain"
-  [ "${2:-}" = page ] && options="$options -DGROUNDSHEET_TESTS=OFF"
+  if [ "${2:-}" = page ]; then options="$options -DGROUNDSHEET_TESTS=OFF"; else options="$options -DGROUNDSHEET_TESTS=ON"; fi
 fi
 # shellcheck disable=SC2086 -- a list of options
 cmake -S . -B "$folder" -G Ninja $options $imgui >"/tmp/groundsheet-configure-$$" 2>&1 || { cat "/tmp/groundsheet-configure-$$" >&2; rm -f "/tmp/groundsheet-configure-$$"; exit 1; }

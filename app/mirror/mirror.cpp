@@ -46,6 +46,8 @@ std::string node_json(const Node& node) {
   put(out, "y", tenth(node.y));
   put(out, "w", tenth(node.w));
   put(out, "h", tenth(node.h));
+  if (node.cut_top > 0 || node.cut_bottom > 0)
+    put(out, "cut", "[" + tenth(node.cut_top) + "," + tenth(node.cut_bottom) + "]");
   return out + "}";
 }
 

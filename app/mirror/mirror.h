@@ -26,6 +26,7 @@ struct Node {
   signed char checked = -1, expanded = -1;        // -1: has no such state
   bool disabled = false, current = false, live = false;
   float x = 0, y = 0, w = 0, h = 0;
+  float cut_top = 0, cut_bottom = 0;  // how much of it is scrolled out of sight there
   bool operator==(const Node&) const = default;
 };
 
@@ -41,7 +42,7 @@ struct Tree {
 };
 
 /// {"title","focus","nodes":[{"id","parent","role","name","value","now","min","max","step","level","checked","expanded",
-/// "disabled","current","live","x","y","w","h"}]}; members that say nothing are left out.
+/// "disabled","current","live","x","y","w","h","cut":[top,bottom]}]}; members that say nothing are left out.
 std::string to_json(const Tree& tree);
 
 }  // namespace gs::mirror

@@ -80,7 +80,7 @@ void draw_line(Ui& ui, const Drawing& d, const std::array<Cell, 6>& cells, bool 
 }
 
 /// Places the six shapes in cells of equal width.
-Drawing place(const std::array<Cell, 6>& cells, Box band, float limit_y, float slack_px, float shape_r, float line_w,
+Drawing laid_out(const std::array<Cell, 6>& cells, Box band, float limit_y, float slack_px, float shape_r, float line_w,
               float cell_w, float first_x) {
   Drawing d{band, limit_y, slack_px, shape_r, line_w, {}, {}};
   for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -115,10 +115,8 @@ void open_chain(Ui& ui, Box box) {
   ui.open_group(Role::list, "chain:list", "", box);
 }
 
-void close_chain(Ui& ui) {
-  ui.close_group();
-  ui.close_group();
-}
+void close_list(Ui& ui) { ui.close_group(); }
+void close_chain(Ui& ui) { ui.close_group(); }
 
 /// The figure of a link, as large as fits its cell.
 void cell_figure(Ui& ui, const Cell& link, float at_x, float base, float size, float room) {
@@ -146,7 +144,17 @@ void Ui::chain_strip(Link open) {
   open_chain(*this, {left, top, chain_w, strip_h});
   if (folded) {
     const float line_y = top + 18;
-    pen.line({left + 12, line_y}, {left + cell_w * 5 + 12, line_y}, theme.ink, metric::kSlackLeast < 0 ? look::stroke::kChainStrip : 0);
+    for (std::size_t i = 0; i + 1 < cells.size(); ++i) {
+      const Point leg[] = {{left + cell_w * float(i) + 12, line_y}, {left + cell_w * float(i + 1) + 12, line_y}};
+      const bool known = cells[i].now.state != State::unknown && cells[i + 1].now.state != State::unknown;
+      if (!known) {
+        pen.dashed(leg, look::stroke::kNeed, theme.ink, look::stroke::kStrong);
+      } else if (dead_from(cells, i)) {
+        pen.dashed(leg, look::stroke::kDead, theme.ink, look::stroke::kChainStrip);
+      } else {
+        pen.polyline(leg, theme.ink, look::stroke::kChainStrip);
+      }
+    }
     for (std::size_t i = 0; i < cells.size(); ++i) {
       const float at_x = left + cell_w * float(i);
       pen.sign(sign_of(cells[i].now.state), {at_x + 12, line_y}, look::sign::kFolded);
@@ -163,6 +171,7 @@ void Ui::chain_strip(Link open) {
       cell_figure(*this, cells[i], at_x, line_y + 62, type::kValue, cell_w - 8);
       cell_target(*this, cells[i], {at_x - 4, top, cell_w, strip_h}, is_open);
     }
+    close_list(*this);
     close_chain(*this);
     y = top + strip_h;
     return;
@@ -170,7 +179,7 @@ void Ui::chain_strip(Link open) {
   const float limit_y = narrow ? top + 50 : top + 62;
   const float slack_px = narrow ? metric::kSlackPhone : metric::kSlackStrip;
   const float shape_dx = narrow ? cell_w / 2 : 20;
-  const Drawing d = place(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kStrip,
+  const Drawing d = laid_out(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kStrip,
                           look::stroke::kChainStrip, cell_w, left + shape_dx);
   draw_line(*this, d, cells, false);
   for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -222,8 +231,9 @@ void Ui::chain_strip(Link open) {
     }
     cell_target(*this, link, {left + cell_w * float(i), top, cell_w, strip_h - 4}, is_open);
   }
-  close_chain(*this);
+  close_list(*this);
   if (side_w > 0) alongside({surface.right() - margin() - side_w, top, side_w, strip_h}, false);
+  close_chain(*this);
   y = top + strip_h;
 }
 
@@ -237,7 +247,7 @@ void Ui::chain_overview() {
   const float slack_px = across ? metric::kSlackTall : metric::kSlackOverview;
   const float figure_size = layout == look::Layout::wide ? type::kHeadline : type::kFigure;
   const float limit_y = top + slack_px * 2 + 34;
-  const Drawing d = place(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kOverview,
+  const Drawing d = laid_out(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kOverview,
                           look::stroke::kChainOverview, cell_w, left + 20);
   const bool nothing = std::all_of(cells.begin(), cells.end(), [](const Cell& c) { return c.now.state == State::unknown; });
   float lowest = limit_y + 24;
@@ -277,7 +287,7 @@ void Ui::chain_overview() {
                   link.now.binds, link.change, session.style());
     cell_target(*this, link, {left + cell_w * float(i), top, cell_w, bottom - top}, false);
   }
-  close_chain(*this);
+  close_list(*this);
   if (side_w > 0) {
     alongside({surface.right() - margin() - side_w, top, side_w, bottom - top}, false);
     y = bottom;
@@ -287,6 +297,7 @@ void Ui::chain_overview() {
     alongside({left, y + 8, chain_w, 96}, true);
     y += 112;
   }
+  close_chain(*this);
 }
 
 void Ui::chain_column() {
@@ -346,6 +357,7 @@ void Ui::chain_column() {
     if (has_change) draw_change(pen, theme, words_right, base + 30, link.now.binds, link.change, session.style(), look::Align::right);
     cell_target(*this, link, {area.x, top + step * float(i), area.w, step}, false);
   }
+  close_list(*this);
   close_chain(*this);
   y = top + step * 6;
   const float label_base = y + 15;

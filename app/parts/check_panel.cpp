@@ -29,16 +29,17 @@ void input_steppers(Ui& ui, const CheckInput& input, std::size_t at, double x, b
   const bool known = std::isfinite(x);
   const double value = known ? x : snapped(row, row.most, value_at(row.scale, row.least, row.most, 0.2), false);
   const std::string text = input_text(input, x, ui.session.style()) + (from_plan && known ? ", plan" : "");
+  const float value_room = std::max(90.0F, ui.pen.figure_width(text, type::kLead) + 12);
+  const bool own_line = ui.pen.width(row.name, Face::bold, type::kBody) > ui.w - value_room - 2 * 52 - 24;
+  if (own_line) {
+    ui.pen.text(ui.x, ui.y + 22, row.name, Face::bold, type::kBody, ui.theme.ink);
+    ui.gap(26);
+  }
   const Box box = ui.take(60);
   const Box more{box.right() - 52, box.y + 4, 52, 52};
-  const float value_w = std::max(90.0F, ui.pen.figure_width(text, type::kLead) + 12);
-  const Box less{more.x - value_w - 52 - 16, box.y + 4, 52, 52};
-  const std::vector<std::string_view> lines = ui.pen.lines(row.name, less.x - box.x - 8, Face::bold, type::kBody);
-  float base = look::Pen::centred(box.mid_y(), type::kBody) - float(lines.size() - 1) * 12;
-  for (const std::string_view line : lines) {
-    ui.pen.text(box.x, base, line, Face::bold, type::kBody, ui.theme.ink);
-    base += 24;
-  }
+  const Box less{own_line ? box.x : more.x - value_room - 52 - 16, box.y + 4, 52, 52};
+  if (!own_line)
+    ui.pen.text(box.x, look::Pen::centred(box.mid_y(), type::kBody), row.name, Face::bold, type::kBody, ui.theme.ink);
   ui.pen.figure((less.right() + more.x) / 2, look::Pen::centred(box.mid_y(), type::kLead), text, type::kLead,
                 known ? ui.theme.ink : ui.theme.ink2, look::Align::centre);
   mirror::Node record;
@@ -75,11 +76,22 @@ void input_steppers(Ui& ui, const CheckInput& input, std::size_t at, double x, b
 
 void input_chips(Ui& ui, const CheckInput& input, std::size_t at, double x) {
   const std::string id = "check:" + std::string(input.row.key);
-  ui.pen.text(ui.x, ui.y + 20, input.row.name, Face::bold, type::kBody, ui.theme.ink);
-  ui.gap(28);
+  const std::span<const Option> options = input.row.options();
+  constexpr std::size_t kMostChips = 4;
+  if (options.size() > kMostChips) {  // a long list stays folded until it is asked for
+    const bool open = ui.session.view.unfolded == id;
+    const std::string value = input_text(input, x, ui.session.style());
+    if (ui.row(id + ":row", input.row.name, value, value, open ? 1 : 0)) {
+      ui.session.view.unfolded = open ? std::string{} : id;
+      ui.wake_at(ui.now_s);
+    }
+    if (!open) return;
+  } else {
+    ui.pen.text(ui.x, ui.y + 20, input.row.name, Face::bold, type::kBody, ui.theme.ink);
+    ui.gap(28);
+  }
   std::vector<Ui::Chip> items;
   std::vector<std::string> keys;
-  const std::span<const Option> options = input.row.options();
   for (std::size_t i = 0; i < options.size(); ++i) {
     if (options[i].retired) continue;
     items.push_back({id + "=" + std::string(options[i].key), std::string(options[i].name), {}, std::isfinite(x) && std::size_t(x) == i});
@@ -139,7 +151,8 @@ void Ui::check_panel() {
     view.panel = Panel::none;
     wake_at(now_s);
   }
-  begin_scroll("check:scroll", {whole.x + 16, head.bottom() + 4, whole.w - 32, whole.h - 68});
+  begin_scroll("check:scroll", {whole.x + 8, head.bottom() + 4, whole.w - 16, whole.h - 68});
+  column(whole.x + 16, whole.w - 40, y);
   const float full_w = w, left = x, top = y;
   const bool two = w > 700;
   if (two) w = (full_w - 32) / 2;

@@ -59,7 +59,10 @@ void Ui::keypad() {
     wake_at(now_s);
   };
 
-  const Box whole{x, y, w, 0};
+  const bool beside = layout == look::Layout::on_side;  // little height: keys stand beside the display
+  const float left = x, full_w = w;
+  if (beside) w = (full_w - 16) / 2;
+  const Box whole{x, y, full_w, 0};
   const std::size_t group_at = tree.nodes.size();
   open_group(Role::dialog, "keypad", "Type " + name, whole);
   const Box head = take(48);
@@ -127,10 +130,12 @@ void Ui::keypad() {
     gap();
   }
 
+  const float display_bottom = y;
+  if (beside) column(left + w + 16, w, whole.y);
   const bool negative = row.least < 0;
   const std::string sign_key(1, sign);
   const std::string_view keys[] = {"7", "8", "9", "4", "5", "6", "1", "2", "3", sign_key, "0", "erase"};
-  const float foot_h = space::kTargetMain + space::kGap;
+  const float foot_h = beside ? 0 : space::kTargetMain + space::kGap;
   const float room = surface.bottom() - y - foot_h - 12 - (negative ? 64 : 0);
   const float key_h = std::clamp((room - 3 * space::kGap) / 4, space::kTarget, 64.0F);
   const float key_w = (w - 2 * space::kGap) / 3;
@@ -174,6 +179,8 @@ void Ui::keypad() {
   // foot: Clear, Usual, Set
   const double usual = row.usual ? row.usual(plan) : std::nan("");
   const bool has_usual = std::isfinite(usual);
+  const float keys_bottom = y;
+  if (beside) column(left, w, display_bottom);
   const Box foot = take(space::kTargetMain);
   const float part = (w - (has_usual ? 2 : 1) * space::kGap) / (has_usual ? 10.0F : 7.0F);
   if (button_in({foot.x, foot.y, part * 2.6F, foot.h}, key_id("clear"), "Clear", Weight::plain, Icon::count, type::kLabel)) {
@@ -195,6 +202,7 @@ void Ui::keypad() {
     session.set(id, value);
     close();
   }
+  y = std::max(y, beside ? keys_bottom : y);
   tree.nodes[group_at].h = y - whole.y;
   close_group();
 }

@@ -57,7 +57,7 @@ void Ui::rolls(int most) {
                 say_change(R::feedline_power_to_antenna_w, by_power, session.style()) + ", weight " +
                 say_change(R::feedline_weight_g, by_weight, session.style()) + ". Try it";
     if (target(std::move(item), box, 0)) {
-      for (const auto& [lever_id, value] : trial.sets) session.set(lever_id, value);
+      session.set_all(trial.sets, trial.title);
       wake_at(now_s);
     }
     rule();

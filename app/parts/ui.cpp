@@ -71,27 +71,31 @@ void Ui::open_group(Role role, std::string id, std::string name, Box box) {
   groups_.push_back(std::move(id));
 }
 
-Node& Ui::node(Role role, std::string id, std::string name, Box box) {
-  Node record;
-  record.role = role;
-  record.id = std::move(id);
-  record.name = std::move(name);
+void Ui::place(Node& record, Box box) const {
   record.parent = groups_.empty() ? std::string{} : groups_.back();
   record.x = box.x;
   record.y = box.y;
   record.w = box.w;
   record.h = box.h;
+  if (scrolls_.empty() || record.role < Role::heading) return;  // containers are as large as what they hold
+  const Box& area = scrolls_.back().box;
+  record.cut_top = std::clamp(area.y - box.y, 0.0F, box.h);
+  record.cut_bottom = std::clamp(box.bottom() - area.bottom(), 0.0F, box.h);
+}
+
+Node& Ui::node(Role role, std::string id, std::string name, Box box) {
+  Node record;
+  record.role = role;
+  record.id = std::move(id);
+  record.name = std::move(name);
+  place(record, box);
   tree.nodes.push_back(std::move(record));
   return tree.nodes.back();
 }
 
 bool Ui::target(Node record, Box box, float radius, Target::Kind kind, Box thumb) {
   const std::string id = record.id;
-  record.parent = groups_.empty() ? std::string{} : groups_.back();
-  record.x = box.x;
-  record.y = box.y;
-  record.w = box.w;
-  record.h = box.h;
+  place(record, box);
   const bool enabled = !record.disabled;
   tree.nodes.push_back(std::move(record));
   Box reach = box;

@@ -114,6 +114,7 @@ class Ui {
     look::Box box;
     float start_y;
   };
+  void place(mirror::Node& record, look::Box box) const;
   std::vector<std::string> groups_;
   std::vector<ScrollState> scrolls_;
 };

@@ -61,7 +61,8 @@ void Ui::why_panel() {
     wake_at(now_s);
   }
 
-  begin_scroll("why:scroll", {whole.x + 16, head.bottom() + 8, whole.w - 32, whole.h - 72});
+  begin_scroll("why:scroll", {whole.x + 8, head.bottom() + 8, whole.w - 16, whole.h - 72});
+  column(whole.x + 16, whole.w - 40, y);
   paragraph(because.formula, "why:formula", theme.ink2);
   gap();
   open_group(Role::table, "why:lines", "What it rests on", {x, y, w, float(because.lines.size()) * 36});

@@ -1,4 +1,5 @@
-// The browser as the machine. Every event arrives through the page's own scripts (web/page); GLFW only makes the context.
+// The browser as the machine. Every event arrives through the page's own scripts (web/page); GLFW only makes the
+// context.
 #include <GLFW/glfw3.h>
 #include <emscripten.h>
 #include <emscripten/eventloop.h>
@@ -209,8 +210,9 @@ EMSCRIPTEN_KEEPALIVE unsigned gs_frames() { return machine.frames_drawn; }
 EMSCRIPTEN_KEEPALIVE void gs_wake(int frames) { wake(frames); }
 
 /// CSS px of the surface, its device px, device px a CSS px, safe area in CSS px.
-EMSCRIPTEN_KEEPALIVE void gs_resize(float width, float height, int device_width, int device_height, float pixel_ratio,
-                                    float left, float top, float right, float bottom, int reduced_motion) {
+EMSCRIPTEN_KEEPALIVE void gs_resize(float width, float height, int device_width, int device_height,
+                                    float pixel_ratio, float left, float top, float right, float bottom,
+                                    int reduced_motion) {
   machine.view = {width, height, pixel_ratio, left, top, right, bottom, reduced_motion != 0};
   machine.device_width = std::max(device_width, 1);
   machine.device_height = std::max(device_height, 1);
@@ -236,7 +238,8 @@ EMSCRIPTEN_KEEPALIVE void gs_key(int key, int shift, unsigned code_point) {
 }
 
 EMSCRIPTEN_KEEPALIVE void gs_act(const char* id, int size, int verb, double number) {
-  machine.host->act({std::string(id, static_cast<std::size_t>(size)), static_cast<MirrorAction::Verb>(verb), number});
+  machine.host->act(
+      {std::string(id, static_cast<std::size_t>(size)), static_cast<MirrorAction::Verb>(verb), number});
   wake(1);
 }
 

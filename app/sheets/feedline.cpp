@@ -109,10 +109,14 @@ void feedline(Ui& ui) {
   const float margin = ui.margin(), left = ui.surface.x + margin, width = ui.surface.w - 2 * margin;
   const float top = ui.y + 4, height = ui.surface.bottom() - top;
   ui.open_group(Role::main, "main", "Feed line", {ui.surface.x, top, ui.surface.w, height});
+  const bool on_side = ui.layout == look::Layout::on_side;
   const bool side_by_side = ui.layout != look::Layout::phone && ui.layout != look::Layout::portrait;
-  if (panel == Panel::check || (panel == Panel::why && !side_by_side) || ((panel == Panel::keypad || panel == Panel::choices) && ui.phone())) {
+  if (panel == Panel::check || (panel == Panel::why && !side_by_side) || ((panel == Panel::keypad || panel == Panel::choices) && ui.phone()) || (panel == Panel::keypad && on_side)) {
     ui.column(left, width, top);
+    if (panel == Panel::keypad && on_side) ui.begin_scroll("keypad:scroll", {ui.surface.x, top, ui.surface.w, height});
+    if (panel == Panel::keypad && on_side) ui.column(left, width, ui.y);
     panel == Panel::check ? ui.check_panel() : panel == Panel::why ? ui.why_panel() : panel == Panel::keypad ? ui.keypad() : choices(ui);
+    if (panel == Panel::keypad && on_side) ui.end_scroll();
     ui.close_group();
     return;
   }

@@ -96,7 +96,10 @@ void header(parts::Ui& ui) {
   const float base = look::Pen::centred(bar.mid_y(), type::kLead);
   const float room = right - mark.right() - 8;
   float name_w = pen.width(name, Face::bold, type::kLead);
-  if (const auto lines = pen.lines(name, room, Face::bold, type::kLabel); name_w > room && lines.size() > 1) {
+  const auto lines = pen.lines(name, room, Face::bold, type::kLabel);
+  if (name_w > room && lines.size() == 1) {
+    name_w = pen.text(mark.right() + 4, base, name, Face::bold, type::kLabel, ui.theme.ink);
+  } else if (name_w > room && lines.size() > 1) {
     // two small lines rather than half a name
     pen.text(mark.right() + 4, bar.mid_y() - 3, lines[0], Face::bold, type::kLabel, ui.theme.ink);
     const std::string_view rest = std::string_view(name).substr(std::size_t(lines[1].data() - name.data()));

@@ -1,4 +1,5 @@
-// The browser's storage. web/page/store.js reads both copies before the program starts and writes them behind its back.
+// The browser's storage. web/page/store.js reads both copies before the program starts and writes them behind its
+// back.
 #include <emscripten.h>
 
 #include <algorithm>

@@ -73,6 +73,9 @@ constexpr Lever kLevers[] = {
 };
 static_assert(std::size(kLevers) == std::size_t(L::count), "one row for every enumerator, in the same order");
 
+// Beyond every row. Not L::count: that is where the first limit stands.
+constexpr L kNotJudged = L(0xFF);
+
 /// Plain rows, then a limit and an ease row for each judged reading. Names live as long as the table.
 struct Table {
   std::vector<Lever> rows{std::begin(kLevers), std::end(kLevers)};
@@ -85,7 +88,7 @@ struct Table {
   }
 
   Table() {
-    limit_of.fill(L::count);
+    limit_of.fill(kNotJudged);
     for (const Limit& limit : limits()) {
       const R id = find_reading(limit.reading_key);
       if (id == R::count) continue;  // a test holds the two tables together
@@ -128,6 +131,6 @@ L find_lever(std::string_view key) {
 
 L limit_lever(R id) { return table().limit_of[std::size_t(id)]; }
 L ease_lever(R id) { return L(std::size_t(limit_lever(id)) + 1); }
-bool is_judged(R id) { return limit_lever(id) != L::count; }
+bool is_judged(R id) { return limit_lever(id) != kNotJudged; }
 
 }  // namespace gs

@@ -177,7 +177,9 @@ std::string outlook_json(const Plan& plan, const Outlook& outlook) {
     readings.push_back(json_quote(reading(R(i)).key) + ": " +
                        figure_json(reading(R(i)), figure, reason(plan, R(i), figure)));
   }
-  return shaped("outlook", {}, levers, readings);
+  std::string sentences = "[";
+  for (const Clash& clash : clashes(plan)) sentences += (sentences.size() > 1 ? ", " : "") + json_quote(clash.sentence);
+  return shaped("outlook", {{"clashes", sentences + "]"}}, levers, readings);
 }
 
 std::string check_json(const Check& check, const CheckValues& values, const CheckOutcome& outcome) {

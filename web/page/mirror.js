@@ -47,7 +47,6 @@
     if (role) element.setAttribute('role', role);
     if (tag === 'button') element.type = 'button';
     if (tag === 'input') element.type = 'range';
-    if (node.role === 'dialog') element.setAttribute('aria-modal', 'true');
     if (node.role === 'status') element.setAttribute('aria-live', 'off'); // the one announcer below speaks
     if (hands.has(node.role)) element.className = 'hand';
     if (boxes.has(node.role)) element.className = 'box';
@@ -68,7 +67,7 @@
         set(element, 'aria-valuetext', value);
         set(element, 'min', node.min ?? 0);
         set(element, 'max', node.max ?? 0);
-        set(element, 'step', node.step || 'any');
+        set(element, 'step', 'any'); // a value typed or asked for is set as it is; the program knows its own steps
         if (element.value !== String(node.now ?? 0)) element.value = node.now ?? 0;
         break;
       case 'image':
@@ -116,6 +115,9 @@
     put('top', y - (parent ? parent.y || 0 : 0));
     put('width', node.w || 0);
     put('height', node.h || 0);
+    const [top, bottom] = node.cut || [0, 0];
+    const clip = node.cut ? `inset(${top}px 0px ${bottom}px)` : '';
+    if (entry.clip !== clip) style.clipPath = entry.clip = clip;
   }
 
   // Puts the children of one element in order without moving those that stand right: a moved element loses the focus.
@@ -134,15 +136,6 @@
       const radios = children.filter((node) => node.role === 'radio');
       const stop = radios.find((node) => node.checked) || radios[0];
       for (const node of radios) set(shown.get(node.id).element, 'tabindex', node === stop ? '' : '-1');
-    }
-  }
-
-  // While a dialog is up nothing outside it can be reached.
-  function set_modal(nodes) {
-    const dialog = nodes.filter((node) => node.role === 'dialog').pop();
-    const open = dialog && shown.get(dialog.id).element;
-    for (const { element } of shown.values()) {
-      element.inert = Boolean(open) && !open.contains(element) && !element.contains(open);
     }
   }
 
@@ -174,7 +167,6 @@
       order(parent ? shown.get(parent).element : root, children.map((node) => shown.get(node.id).outer));
     }
     set_tab_stops(by_parent);
-    set_modal(nodes);
     if (tree.title && tree.title !== title) document.title = title = tree.title;
     follow_focus(tree.focus || '', had_focus);
     moving_focus = false;
@@ -227,5 +219,10 @@
   root.addEventListener('input', (event) => act(ids.get(event.target), 'set', Number(event.target.value)));
   root.addEventListener('scroll', () => root.scrollTo(0, 0), true);
 
-  gs.mirror = { show, act, step_radio, id_of: (element) => ids.get(element) };
+  const text_of = (id) => {
+    const element = shown.get(id)?.element;
+    return element && (element.getAttribute('aria-label') || element.textContent);
+  };
+
+  gs.mirror = { show, act, step_radio, id_of: (element) => ids.get(element), text_of };
 }

@@ -1,0 +1,314 @@
+// The command line: shapes, tables, units, errors, and what people asked, answered in their own units.
+import assert from 'node:assert/strict';
+import { join } from 'node:path';
+import test from 'node:test';
+import { fileURLToPath } from 'node:url';
+import { questions } from './feedline_questions.mjs';
+import { ask, folder, refused, run, sets } from './program.mjs';
+
+const demo = fileURLToPath(new URL('../../assets/outings/a-first-demo.json', import.meta.url));
+const keys_of = (rows) => rows.map((row) => row.key);
+const states = ['holds', 'tight', 'fails', 'none', 'not known'];
+
+/** What every outlook and every check must look like. */
+function check_shape(answer, kind) {
+  assert.equal(answer.groundsheet, 1);
+  assert.equal(answer.kind, kind);
+  for (const [key, lever] of Object.entries(answer.levers)) {
+    assert.deepEqual(Object.keys(lever).sort(), ['from', 'name', 'unit', 'value'], key);
+    assert.ok(lever.name.length > 0, key);
+    assert.ok(['missing', 'usual', 'yours'].includes(lever.from), key);
+    assert.equal(lever.value === null, lever.from === 'missing', key);
+  }
+  for (const [key, reading] of Object.entries(answer.readings)) {
+    assert.deepEqual(Object.keys(reading).sort(), ['high', 'low', 'name', 'reason', 'state', 'unit', 'value'], key);
+    assert.ok(states.includes(reading.state), `${key}: ${reading.state}`);
+    assert.equal(reading.value === null, reading.state === 'not known', key);
+    if (reading.value === null) {
+      assert.ok(reading.reason.length > 0, `${key}: null without a reason`);
+      assert.equal(reading.low, null, key);
+      assert.equal(reading.high, null, key);
+    } else {
+      for (const number of [reading.value, reading.low, reading.high]) assert.ok(Number.isFinite(number), key);
+      assert.ok(reading.low <= reading.value && reading.value <= reading.high, key);
+    }
+  }
+}
+
+test('a measured SWR that cannot be true is named', () => {
+  const answer = ask(['--evaluate', demo, '--set', 'feedline.measured_swr=90']);
+  assert.equal(answer.clashes.length, 1);
+  assert.match(answer.clashes[0], /SWR 90.* cannot show at the radio/);
+  assert.equal(answer.readings['feedline.arrives_pct'].value, null);
+});
+
+test('the demo outing is known all through', () => {
+  const answer = ask(['--evaluate', demo]);
+  check_shape(answer, 'outlook');
+  assert.deepEqual(Object.keys(answer).sort(), ['clashes', 'groundsheet', 'kind', 'levers', 'readings']);
+  assert.deepEqual(answer.clashes, []);
+  assert.deepEqual(Object.keys(answer.readings), keys_of(ask(['--readings'])));
+  for (const [key, reading] of Object.entries(answer.readings)) assert.notEqual(reading.value, null, `${key}: ${reading.reason}`);
+  assert.equal(answer.levers['radio.transmit_power_w'].value, 40);
+  assert.equal(answer.levers['radio.transmit_power_w'].from, 'yours');
+  assert.equal(answer.levers['feedline.roll_loss_pct'].from, 'usual');
+  assert.equal(answer.levers['feedline.cable'].value, 'rg58c');
+  assert.equal(answer.readings['feedline.arrives_pct'].state, 'holds');
+});
+
+test('an empty outing has a reason for everything, and names the levers', (t) => {
+  const answer = ask(['--evaluate', folder(t).outing({})]);
+  check_shape(answer, 'outlook');
+  for (const [key, reading] of Object.entries(answer.readings)) assert.match(reading.reason, /^needs /, key);
+  assert.equal(answer.readings['feedline.arrives_pct'].reason, 'needs cable');
+});
+
+test('the same question has the same answer, in every locale', () => {
+  const once = run(['--evaluate', demo]).out;
+  assert.equal(run(['--evaluate', demo]).out, once);
+  for (const LC_ALL of ['C', 'de_DE.UTF-8', 'C.UTF-8']) assert.equal(run(['--evaluate', demo], { LC_ALL }).out, once);
+});
+
+test('values are set in the units that people write', () => {
+  const value = (pair) => {
+    const [key] = pair.split('=');
+    const answer = ask(['--evaluate', demo, '--set', pair]);
+    assert.equal(answer.levers[key].from, 'yours');
+    return answer.levers[key].value;
+  };
+  const rows = [
+    ['feedline.length_m=50ft', 15.24], ['feedline.length_m=7,5', 7.5], ['feedline.length_m=7.5 m', 7.5], ['feedline.length_m=24\' 6"', 7.4676],
+    ['antenna.frequency_mhz=14060kHz', 14.06], ['antenna.frequency_mhz=14.06 MHz', 14.06], ['radio.transmit_power_w=5000 mW', 5],
+    ['radio.transmit_power_w=40dBm', 10], ['feedline.measured_swr=3:1', 3], ['feedline.roll_loss_pct=140 %', 140],
+  ];
+  let worst = 0;
+  for (const [pair, wanted] of rows) worst = Math.max(worst, Math.abs(value(pair) / wanted - 1));
+  console.log(`  units: ${rows.length} values, worst ${worst.toExponential(1)} relative, allowed 1e-12`);
+  assert.ok(worst < 1e-12);
+  assert.equal(ask(['--evaluate', demo, '--set', 'feedline.cable=rg213']).levers['feedline.cable'].value, 'rg213');
+});
+
+test('the last of several settings counts, limits are levers too', () => {
+  const answer = ask(['--evaluate', demo, ...['10', '20'].flatMap((m) => ['--set', `feedline.length_m=${m}`]), '--set', 'feedline.arrives_pct.limit=95', '--set', 'feedline.arrives_pct.ease=97']);
+  assert.equal(answer.levers['feedline.length_m'].value, 20);
+  assert.equal(answer.readings['feedline.arrives_pct'].state, 'fails');
+});
+
+test('longer or thinner line: less arrives', () => {
+  const arrives = (values) => ask(['--evaluate', demo, ...sets(values)]).readings['feedline.power_to_antenna_w'].value;
+  const at_antenna = { 'feedline.measured_at': 'antenna' };
+  const lengths = ['10ft', '30ft', '60ft', '120ft'].map((length) => arrives({ ...at_antenna, 'feedline.length_m': length }));
+  // thick to thin, as the cables are built: 10.3, 4.95 and 2.6 mm
+  const cables = ['rg213', 'rg58c', 'rg174'].map((cable) => arrives({ ...at_antenna, 'feedline.cable': cable }));
+  const bands = ['3600 kHz', '14200 kHz', '50.1 MHz'].map((frequency) => arrives({ ...at_antenna, 'antenna.frequency_mhz': frequency }));
+  for (const row of [lengths, cables, bands]) for (let i = 1; i < row.length; ++i) assert.ok(row[i] < row[i - 1], row.join(' '));
+  console.log(`  of 40 W: ${lengths.map((w) => w.toFixed(1)).join(', ')} W by length; ${cables.map((w) => w.toFixed(1)).join(', ')} W by cable`);
+});
+
+test('two levers that cannot both be true are answered with a reason', () => {
+  const answer = ask(['--evaluate', demo, '--set', 'radio.transmit_power_w=150']);
+  check_shape(answer, 'outlook');
+  assert.equal(answer.readings['feedline.power_to_antenna_w'].reason, "Transmit power 150 W is more than the radio's full power 100 W.");
+});
+
+test('the tables are JSON arrays with their keys', () => {
+  const levers = ask(['--levers']), readings = ask(['--readings']), checks = ask(['--checks']);
+  for (const rows of [levers, readings, checks]) {
+    assert.ok(Array.isArray(rows) && rows.length > 0);
+    assert.equal(new Set(keys_of(rows)).size, rows.length);
+    for (const row of rows) for (const member of ['key', 'link', 'source']) assert.ok(row[member].length > 0, `${row.key}: ${member}`);
+  }
+  const lever_members = (row) => {
+    for (const member of ['name', 'evidence', 'source']) assert.ok(row[member].length > 0, `${row.key}: ${member}`);
+    for (const member of ['usual', 'optional']) assert.equal(typeof row[member], 'boolean', row.key);
+    if (row.options) {
+      assert.ok(row.options.length > 0, row.key);
+      for (const option of row.options) assert.deepEqual(Object.keys(option), ['key', 'name', 'retired'], row.key);
+    } else {
+      for (const member of ['least', 'most', 'step']) assert.equal(typeof row[member], 'number', `${row.key}: ${member}`);
+      assert.ok(row.least < row.most, row.key);
+    }
+  };
+  const reading_members = (row) => {
+    assert.ok(row.name.length > 0 && row.source.length > 0, row.key);
+    assert.ok(['more', 'less', 'neither'].includes(row.better), row.key);
+    assert.equal(typeof row.unit, 'string', row.key);
+  };
+  levers.forEach(lever_members);
+  readings.forEach(reading_members);
+  const judged = readings.filter((row) => row.judged).map((row) => row.key);
+  assert.ok(judged.includes('feedline.arrives_pct') && judged.includes('feedline.swr_at_radio'));
+  for (const key of judged) {
+    for (const end of ['limit', 'ease']) {
+      const row = levers.find((lever) => lever.key === `${key}.${end}`);
+      assert.ok(row, `${key}.${end}`);
+      assert.equal(row.usual, true, row.key);
+    }
+  }
+  for (const check of checks) {
+    assert.ok(check.question.endsWith('?'), check.key);
+    check.inputs.forEach(lever_members);
+    check.results.forEach(reading_members);
+    for (const input of check.inputs) {
+      if (input.from_plan) assert.ok([...levers, ...readings].some((row) => row.key === input.from_plan), input.key);
+    }
+    for (const result of check.results) if (result.put_into) assert.ok(keys_of(levers).includes(result.put_into), result.key);
+  }
+  const demo_levers = Object.keys(ask(['--evaluate', demo]).levers);
+  for (const key of demo_levers) assert.ok(keys_of(levers).includes(key), key);
+  console.log(`  ${levers.length} levers, ${readings.length} readings, ${checks.length} checks`);
+});
+
+test('every check answers, and says what it needs', () => {
+  const asked = {
+    // 200 ft that read 1.288 with nothing on the end: 9 dB one way, measured at 432 MHz by a mailing list's author
+    'feedline.roll_loss': [{ swr: '1.288', length_m: '200ft', cable: 'rg213', frequency_mhz: '50' }, { loss_db: [9, 0.007] }],
+    'feedline.decibels': [{ loss_db: '3', power_w: '100W' }, { arrives_pct: [50.1, 0.05], arrives_w: [50.1, 0.05], lost_w: [49.9, 0.05], s_units: [0.5, 1e-12] }],
+    // quarter wave at 7.1 MHz, velocity factor 0.66: 6.967 m
+    'feedline.electrical_length': [{ frequency_mhz: '7100kHz', length_m: '6.967', cable: 'rg58c' }, { quarter_wave_m: [6.967, 0.0005], wavelengths: [0.25, 2e-5] }],
+  };
+  for (const check of ask(['--checks'])) {
+    const [inputs, expect] = asked[check.key] ?? assert.fail(`${check.key} is not asked here`);
+    const answer = ask(['--check', check.key, ...sets(inputs)]);
+    check_shape(answer, 'check');
+    assert.equal(answer.check, check.key);
+    assert.equal(answer.question, check.question);
+    assert.deepEqual(Object.keys(answer.levers), keys_of(check.inputs));
+    assert.deepEqual(Object.keys(answer.readings), keys_of(check.results));
+    for (const [key, [wanted, tolerance]] of Object.entries(expect)) {
+      const off = Math.abs(answer.readings[key].value - wanted);
+      console.log(`  ${check.key}, ${key}: ${answer.readings[key].value}, wanted ${wanted} within ${tolerance}`);
+      assert.ok(off <= tolerance, key);
+    }
+    const nothing = ask(['--check', check.key]);
+    check_shape(nothing, 'check');
+    for (const [key, row] of Object.entries(nothing.readings)) assert.match(row.reason, /^needs /, key);
+  }
+});
+
+test('errors are one line that names what is wrong', () => {
+  refused(['--evaluate', demo, '--set', 'feedline.lenght_m=5'], 'feedline.lenght_m');
+  refused(['--evaluate', demo, '--set', 'feedline.length_m=many'], 'feedline.length_m');
+  refused(['--evaluate', demo, '--set', 'feedline.length_m=5 W'], 'feedline.length_m');
+  refused(['--evaluate', demo, '--set', 'feedline.length_m=600ft'], 'feedline.length_m');
+  refused(['--evaluate', demo, '--set', 'feedline.length_m='], 'feedline.length_m');
+  refused(['--evaluate', demo, '--set', 'antenna.frequency_mhz=1e999'], 'antenna.frequency_mhz');
+  refused(['--evaluate', demo, '--set', 'antenna.frequency_mhz=144 MHz'], 'antenna.frequency_mhz');
+  refused(['--evaluate', demo, '--set', 'feedline.cable=rg999'], 'feedline.cable');
+  refused(['--evaluate', demo, '--set', `feedline.length_m=${'9'.repeat(100_000)}`], 'feedline.length_m');
+  refused(['--evaluate', demo, '--set', 'feedline.length_m'], 'feedline.length_m');
+  refused(['--evaluate', demo, '--set'], '--set');
+  refused(['--evaluate', demo, '--quiet'], '--quiet');
+  refused(['--evaluate'], '--evaluate');
+  refused(['--check'], '--check');
+  refused(['--check', 'feedline.no_such'], 'feedline.no_such');
+  refused(['--check', 'feedline.decibels', '--set', 'loss=3'], 'loss');
+  refused(['--check', 'feedline.decibels', '--set', 'loss_db=three'], 'loss_db');
+  refused(['--check', 'feedline.decibels', '--set', 'loss_db=101'], 'loss_db');
+  refused(['--check', 'feedline.roll_loss', '--set', 'far_end=ajar'], 'far_end');
+  refused(['--levers', 'all'], '--levers');
+  refused(['--everything'], '--everything');
+  refused(['a.json'], 'a.json');
+});
+
+test('the help names every verb', () => {
+  const help = run(['--help']);
+  assert.equal(help.status, 0);
+  for (const verb of ['--evaluate', '--check', '--levers', '--readings', '--checks', '--set']) assert.ok(help.out.includes(verb), verb);
+});
+
+test('files that are none are refused by name, quickly', (t) => {
+  const { path, file } = folder(t);
+  const head = '{"groundsheet": 1, "kind": "outing", "levers": ';
+  const bad = {
+    'a missing file': join(path, 'missing.json'),
+    'a folder': path,
+    'an empty file': file(''),
+    'blanks': file(' \n\t\n'),
+    '10 MB of zeros': file(Buffer.alloc(10_000_000)),
+    '10 MB of the digit 0': file('0'.repeat(10_000_000)),
+    'nested 20 000 deep': file(head + '['.repeat(20_000) + ']'.repeat(20_000) + '}'),
+    'nested 20 000 deep and never closed': file('{"a":'.repeat(20_000)),
+    'truncated': file(`${head}{"feedline.length_m": 1`),
+    'not JSON': file('levers = 5\n'),
+    'a list': file('[1, 2]'),
+    'a number': file('17'),
+    'no kind': file('{"groundsheet": 1}'),
+    'another kind': file('{"groundsheet": 1, "kind": "settings"}'),
+    'a version in words': file('{"groundsheet": "one", "kind": "outing"}'),
+    'a kind that is a number': file('{"groundsheet": 1, "kind": 7}'),
+  };
+  for (const [what, name] of Object.entries(bad)) {
+    const began = performance.now();
+    const said = refused(['--evaluate', name], name);
+    console.log(`  ${what}: ${said.slice(name.length + 2)} (${Math.round(performance.now() - began)} ms)`);
+  }
+});
+
+test('levers of the wrong type are left out, noted by key, and the rest is answered', (t) => {
+  const levers = {
+    'radio.full_power_w': [100], 'antenna.frequency_mhz': true, 'feedline.cable': 7, 'feedline.length_m': { m: 5 },
+    'feedline.measured_swr': -3, 'feedline.roll_loss_pct': 140,
+  };
+  const wrong = Object.keys(levers).filter((key) => key !== 'feedline.roll_loss_pct');
+  const name = folder(t).outing(levers);
+  const { status, out, err } = run(['--evaluate', name]);
+  assert.equal(status, 0);
+  const answer = JSON.parse(out);
+  check_shape(answer, 'outlook');
+  assert.equal(answer.levers['feedline.roll_loss_pct'].value, 140);
+  const lines = err.trim().split('\n');
+  assert.equal(lines.length, wrong.length, err);
+  for (const key of wrong) {
+    assert.ok(lines.some((line) => line.startsWith(`${name}: ${key}: `)), key);
+    assert.notEqual(answer.levers[key].from, 'yours');
+  }
+});
+
+test('levers as a list are no levers', (t) => {
+  const name = folder(t).file('{"groundsheet": 1, "kind": "outing", "levers": [1, 2]}');
+  const { status, out, err } = run(['--evaluate', name]);
+  assert.equal(status, 0);
+  assert.match(err, /^[^\n]*levers[^\n]*\n$/);
+  check_shape(JSON.parse(out), 'outlook');
+});
+
+/** Asks one question with everything set; results and inputs by key. */
+function figures(question, outings, values) {
+  const args = question.check ? ['--check', question.check] : ['--evaluate', outings.outing({})];
+  const answer = ask([...args, ...sets(values)]);
+  check_shape(answer, question.check ? 'check' : 'outlook');
+  return { ...Object.fromEntries(Object.entries(answer.levers).map(([key, row]) => [key, row.value])), ...Object.fromEntries(Object.entries(answer.readings).map(([key, row]) => [key, row.value])) };
+}
+
+/** The step at which a result comes nearest to what the asker knew; results grow or fall all the way. */
+function sought(question, outings, values) {
+  const { lever, from, to, step, result, target, within } = question.seek;
+  const at = (n) => figures(question, outings, { ...values, [lever]: String(Number((from + n * step).toFixed(6))) });
+  let low = 0, high = Math.round((to - from) / step);
+  const rises = at(high)[result] > at(low)[result];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (at(middle)[result] < target === rises) low = middle;
+    else high = middle;
+  }
+  const nearest = [at(low), at(high)].sort((a, b) => Math.abs(a[result] - target) - Math.abs(b[result] - target))[0];
+  assert.ok(Math.abs(nearest[result] - target) <= within, `${result} ${nearest[result]}, wanted ${target}`);
+  return nearest;
+}
+
+for (const question of questions) {
+  test(`asked: ${question.id}`, (t) => {
+    const outings = folder(t);
+    for (const { set = {}, expect } of question.cases) {
+      const values = { ...(question.levers ?? question.inputs), ...set };
+      const found = question.seek ? sought(question, outings, values) : figures(question, outings, values);
+      for (const [key, [wanted, tolerance]] of Object.entries(expect)) {
+        assert.equal(typeof found[key], 'number', key);
+        const off = Math.abs(found[key] - wanted);
+        console.log(`  ${question.id}: ${key} ${found[key].toPrecision(4)}, wanted ${wanted}, off ${off.toPrecision(2)} of ${tolerance}`);
+        assert.ok(off <= tolerance + 1e-9, `${key}: ${found[key]}, wanted ${wanted} within ${tolerance}`);
+      }
+    }
+  });
+}
