@@ -14,7 +14,7 @@
 
 namespace gs {
 
-enum class Sheet : unsigned char { overview, link, more };
+enum class Sheet : unsigned char { overview, link, more, text };
 
 /// A panel that covers part of the sheet; the chain stays.
 enum class Panel : unsigned char { none, why, keypad, check, choices, pin };
@@ -28,6 +28,7 @@ struct View {
   std::string typed;           // of Panel::keypad
   std::size_t unit = 0;        // chosen unit chip of the keypad
   std::string unfolded;        // id of the one row that is open
+  std::string_view text;       // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
 };

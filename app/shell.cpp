@@ -24,6 +24,7 @@ Shell::Shell() {
     LoadedOuting loaded = read_outing(kept.outing);
     if (loaded.refusal.empty()) {
       session_.restore(std::move(loaded.outing));
+      holds_saving_ = loaded.newer;
     } else {
       session_.notes.push_back("The kept outing could not be read: " + loaded.refusal);
     }
@@ -104,6 +105,7 @@ void Shell::draw_sheet(parts::Ui& ui) {
     case Sheet::overview: return sheets::overview(ui);
     case Sheet::link: return session_.view.link == Link::feedline ? sheets::feedline(ui) : sheets::link(ui);
     case Sheet::more: return sheets::more(ui);
+    case Sheet::text: return sheets::text(ui);
   }
 }
 
@@ -112,6 +114,8 @@ void Shell::draw_notes(parts::Ui& ui) {
   std::string text;
   if (store_failed_) {
     text = "Not saved on this device. Keep this page open, or save a copy as a file.";
+  } else if (holds_saving_) {
+    text = "This outing was kept by a newer version and is read as far as known. Changes are not kept unless you keep them over it.";
   } else if (!session_.notes.empty()) {
     text = session_.notes.back();
   } else if (update_waits_) {
@@ -119,8 +123,9 @@ void Shell::draw_notes(parts::Ui& ui) {
   }
   if (text.empty()) return;
   const float margin = ui.margin(), width = ui.surface.w - 2 * margin;
-  const bool offers_update = update_waits_ && session_.notes.empty() && !store_failed_;
-  const float hands_w = offers_update ? 160 : 48;
+  const bool offers_keeping = holds_saving_ && !store_failed_;
+  const bool offers_update = update_waits_ && session_.notes.empty() && !store_failed_ && !holds_saving_;
+  const float hands_w = offers_update || offers_keeping ? 160 : 48;
   const float text_w = width - hands_w - 52;
   const std::size_t lines = ui.pen.lines(text, text_w, look::Face::regular, look::type::kLabel).size();
   const look::Box box{ui.surface.x + margin, top + 4, width, std::max(56.0F, float(lines) * 21.2F + 20)};
@@ -131,7 +136,13 @@ void Shell::draw_notes(parts::Ui& ui) {
     ui.pen.paragraph(box.x + 44, box.mid_y() - float(lines - 1) * 10.6F + 6, text_w, text, look::Face::regular, look::type::kLabel, ui.theme.ink);
   }
   ui.node(mirror::Role::status, "note", text, box).live = true;
-  if (offers_update) {
+  if (offers_keeping) {
+    if (ui.button_in({box.right() - 156, box.mid_y() - 24, 148, 48}, "keep", "Keep mine", parts::Weight::plain, look::Icon::count, look::type::kLabel)) {
+      holds_saving_ = false;
+      store::save_outing(write_outing(session_.outing()));
+      ui.wake_at(ui.now_s);
+    }
+  } else if (offers_update) {
     if (ui.button_in({box.right() - 156, box.mid_y() - 24, 148, 48}, "update", "Start it", parts::Weight::main, look::Icon::count, look::type::kLabel))
       platform::take_update();
   } else if (!store_failed_) {
@@ -185,7 +196,7 @@ void Shell::publish(parts::Ui& ui) {
 }
 
 void Shell::keep() {
-  if (session_.take_unsaved()) store::save_outing(write_outing(session_.outing()));
+  if (!holds_saving_ && session_.take_unsaved()) store::save_outing(write_outing(session_.outing()));
   if (!(session_.settings == kept_settings_)) {
     kept_settings_ = session_.settings;
     store::save_settings(write_settings(kept_settings_));
@@ -255,6 +266,7 @@ void Shell::file_picked(std::string_view name, std::string_view text) {
     session_.notes.push_back(file + " was not opened: " + loaded.refusal);
   } else {
     session_.open(std::move(loaded.outing), "opening " + file);
+    if (loaded.newer) loaded.notes.insert(loaded.notes.begin(), "made by a newer version, read as far as known");
     session_.view = View{};
     if (!loaded.notes.empty()) {
       std::string all = file + ": ";

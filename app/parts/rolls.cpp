@@ -54,8 +54,9 @@ void Ui::rolls(int most) {
     item.role = Role::button;
     item.id = id;
     item.name = trial.title + ": " + speak_quantity(then.value, Unit::watt, 1, session.style()) + " arrive, " +
-                say_change(R::feedline_power_to_antenna_w, by_power, session.style()) + ", weight " +
-                say_change(R::feedline_weight_g, by_weight, session.style()) + ". Try it";
+                say_change(R::feedline_power_to_antenna_w, by_power, session.style()) +
+                (by_weight.kind == Change::Kind::none ? std::string{} : ", weight " + say_change(R::feedline_weight_g, by_weight, session.style())) +
+                ". Try it";
     if (target(std::move(item), box, 0)) {
       session.set_all(trial.sets, trial.title);
       wake_at(now_s);

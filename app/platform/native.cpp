@@ -6,6 +6,7 @@
 #include <cstdlib>
 #include <fstream>
 
+#include "app/platform/page_texts.h"
 #include "app/platform/platform.h"
 #include "imgui.h"
 #include "imgui_impl_glfw.h"
@@ -196,8 +197,12 @@ void save_file(std::string_view name, std::string_view text) {
   file << text;
   state().host->stored(bool(file.flush()));
 }
-void pick_file() {}               // drop a file onto the window instead
-void open_page(std::string_view) {}
+bool pick_file() { return false; }
+std::string_view open_page(std::string_view page) {
+  for (const PageText& one : kPageTexts)
+    if (one.page == page) return one.text;
+  return {};
+}
 void take_update() {}
 
 }  // namespace gs::platform

@@ -74,8 +74,9 @@ void rebuild_font_texture();     // after the atlas was built anew
 void mirror(std::string_view json);     // the accessible tree; called only when it differs from the last one
 void copy_text(std::string_view text);  // to the clipboard
 void save_file(std::string_view name, std::string_view text);  // hands the person a file
-void pick_file();                       // asks for one; answers through file_picked
-void open_page(std::string_view page);  // a page of our own ("licences.html"), in a new tab or the system's viewer
+bool pick_file();                       // asks for one; answers through file_picked. False: a file is dropped on the window here
+/// Opens a page of our own ("licences.html") in a new tab: empty. Where there are no tabs: the page's text, to be shown instead.
+std::string_view open_page(std::string_view page);
 void take_update();                     // the person said so: start the waiting build
 
 }  // namespace gs::platform

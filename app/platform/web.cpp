@@ -191,8 +191,14 @@ void copy_text(std::string_view text) { page_copy(text.data(), static_cast<int>(
 void save_file(std::string_view name, std::string_view text) {
   page_save_file(name.data(), static_cast<int>(name.size()), text.data(), static_cast<int>(text.size()));
 }
-void pick_file() { page_pick_file(); }
-void open_page(std::string_view page) { page_open(page.data(), static_cast<int>(page.size())); }
+bool pick_file() {
+  page_pick_file();
+  return true;
+}
+std::string_view open_page(std::string_view page) {
+  page_open(page.data(), static_cast<int>(page.size()));
+  return {};
+}
 void take_update() { page_take_update(); }
 
 }  // namespace gs::platform

@@ -36,6 +36,14 @@ std::string file_name(const Outing& outing) {
   return (name.empty() ? "outing" : name) + ".json";
 }
 
+void show_page(Ui& ui, std::string_view page) {
+  ui.session.view.text = platform::open_page(page);
+  if (ui.session.view.text.empty()) return;
+  ui.session.view.sheet = Sheet::text;
+  ui.hand.scroll_to("text", 0);
+  ui.wake_at(ui.now_s);
+}
+
 }  // namespace
 
 void more(Ui& ui) {
@@ -59,7 +67,10 @@ void more(Ui& ui) {
   if (ui.button("file:save", "Save a copy as a file", parts::Weight::plain, Icon::count))
     platform::save_file(file_name(session.outing()), write_outing(session.outing()));
   ui.gap();
-  if (ui.button("file:open", "Open an outing file", parts::Weight::plain, Icon::count)) platform::pick_file();
+  if (ui.button("file:open", "Open an outing file", parts::Weight::plain, Icon::count) && !platform::pick_file()) {
+    session.notes.push_back("Drop the file onto this window.");
+    ui.wake_at(ui.now_s);
+  }
   ui.gap();
   if (ui.button("outing:sample", "Start from the sample outing", parts::Weight::plain, Icon::kit)) {
     session.open(sample_outing(), "opening the sample");
@@ -78,9 +89,9 @@ void more(Ui& ui) {
                "rest on: Why shows it. Local rules, licensed practice and your own eyes come first.",
                "more:words", ui.theme.ink);
   ui.gap();
-  if (ui.button("page:methods", "How the figures are made", parts::Weight::plain, Icon::why)) platform::open_page("methods.html");
+  if (ui.button("page:methods", "How the figures are made", parts::Weight::plain, Icon::why)) show_page(ui, "methods.html");
   ui.gap();
-  if (ui.button("page:licences", "Licences", parts::Weight::plain, Icon::count)) platform::open_page("licences.html");
+  if (ui.button("page:licences", "Licences", parts::Weight::plain, Icon::count)) show_page(ui, "licences.html");
   ui.gap(24);
   ui.y = std::max(ui.y, first_bottom);
   ui.end_scroll();

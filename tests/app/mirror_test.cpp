@@ -46,6 +46,7 @@ const std::vector<Screen>& screens() {
       {"radio", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::radio); }},
       {"battery", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::battery); }},
       {"more", [](Stage& s) { s.open_sample(); go(s, Sheet::more); }},
+      {"a page of words", [](Stage& s) { s.open_sample(); go(s, Sheet::more); s.settle(); s.tap("page:licences"); }},
       {"pin choices", [](Stage& s) { s.open_sample(); s.session().pin(); go(s, Sheet::overview, Link::feedline, Panel::pin); }},
       {"note", [](Stage& s) { s.session().notes.push_back("A damaged copy of the outing was set aside; the other copy is in use."); }},
   };

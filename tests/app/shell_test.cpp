@@ -255,6 +255,20 @@ TEST_CASE("a file that cannot be read is refused in words and nothing is lost") 
   CHECK(length_m(stage) == 15);
 }
 
+TEST_CASE("what a newer version kept is read as far as known and written over only when the person says so") {
+  const std::string newer = "{\"groundsheet\": 99, \"kind\": \"outing\", \"name\": \"Ahead\", \"levers\": {\"feedline.length_m\": 12}}";
+  machine().outing = newer;
+  Stage stage(1024, 768);
+  CHECK(length_m(stage) == 12);
+  stage.session().set(L::feedline_length_m, 20.0);
+  platform::wake(1);
+  stage.settle();
+  CHECK(machine().outing == newer);
+  stage.tap("keep");
+  CHECK(machine().outing.find("\"feedline.length_m\": 20") != std::string::npos);
+  CHECK(stage.find("note") == nullptr);
+}
+
 TEST_CASE("a refused save is said until one succeeds") {
   Stage stage(1024, 768);
   stage.shell().stored(false);

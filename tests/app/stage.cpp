@@ -151,8 +151,14 @@ void save_file(std::string_view name, std::string_view text) {
   stage::machine().saved_name = name;
   stage::machine().saved_text = text;
 }
-void pick_file() { stage::machine().asked_for_file = true; }
-void open_page(std::string_view page) { stage::machine().opened_page = page; }
+bool pick_file() {
+  stage::machine().asked_for_file = true;
+  return false;
+}
+std::string_view open_page(std::string_view page) {
+  stage::machine().opened_page = page;
+  return "# A page\n\nIts words.\n";
+}
 void take_update() { stage::machine().took_update = true; }
 
 }  // namespace gs::platform
