@@ -1,8 +1,22 @@
 // compare.mjs NATIVE WASM.js: readings of both builds agree to 1e-12 relative, printed text is identical.
-import { execFileSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
+import { closeSync, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 
 const limit = 1e-12;
-const lines = (command, args) => execFileSync(command, args, { maxBuffer: 1 << 28 }).toString().trim().split('\n');
+// Through a file: a pipe may be full for a moment, and the WebAssembly build then loses what it prints.
+function lines(command, args) {
+  const folder = mkdtempSync(join(tmpdir(), 'agree-'));
+  const path = join(folder, 'lines');
+  const file = openSync(path, 'w');
+  const { status } = spawnSync(command, args, { stdio: ['ignore', file, 'inherit'] });
+  closeSync(file);
+  const text = readFileSync(path, 'utf8');
+  rmSync(folder, { recursive: true });
+  if (status !== 0) throw new Error(`${command} ended with ${status}`);
+  return text.trim().split('\n');
+}
 const native = lines(process.argv[2], []);
 const wasm = lines(process.execPath, [process.argv[3]]);
 
