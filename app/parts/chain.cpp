@@ -79,6 +79,14 @@ void draw_line(Ui& ui, const Drawing& d, const std::array<Cell, 6>& cells, bool 
   }
 }
 
+/// Where the state's word stands: above the shape, and above a pinned diamond that would lie under it.
+float word_baseline(const Drawing& d, std::size_t i, const Cell& link, float rise) {
+  const float base = d.at[i].y - d.shape_r - rise;
+  if (link.pinned.state == State::unknown || std::abs(d.pinned[i].y - d.at[i].y) <= d.shape_r) return base;
+  const bool under = d.pinned[i].y > base - 20 && d.pinned[i].y < base + 8;
+  return under ? d.pinned[i].y - 10 : base;
+}
+
 /// Places the six shapes in cells of equal width.
 Drawing laid_out(const std::array<Cell, 6>& cells, Box band, float limit_y, float slack_px, float shape_r, float line_w,
               float cell_w, float first_x) {
@@ -207,10 +215,10 @@ void Ui::chain_strip(Link open) {
         }
       }
     } else {
-      const bool in_band = d.at[i].y - look::sign::kStrip - 12 > limit_y - slack_px;
+      const bool in_band = word_baseline(d, i, link, 10) - 2 > limit_y - slack_px;
       const look::Ground ground(pen, in_band ? theme.band : theme.paper);
       const bool known = link.now.state != State::unknown;
-      pen.text(d.at[i].x - 11, d.at[i].y - look::sign::kStrip - 10, state_word(link.now.state), known && link.now.state != State::holds ? Face::bold : Face::regular,
+      pen.text(d.at[i].x - 11, word_baseline(d, i, link, 10), state_word(link.now.state), known && link.now.state != State::holds ? Face::bold : Face::regular,
                type::kLabel, colour_of(theme, link.now.state));
       if (is_open) {
         const Box pill{at_x - 10, limit_y + 32, pen.width(name, Face::bold, type::kLabel) + 20, 27};
@@ -267,12 +275,12 @@ void Ui::chain_overview() {
   for (std::size_t i = 0; i < cells.size(); ++i) {
     const Cell& link = cells[i];
     const float at_x = left + cell_w * float(i) + 6;
-    const bool in_band = d.at[i].y - look::sign::kOverview - 12 > limit_y - slack_px;
+    const bool in_band = word_baseline(d, i, link, 12) > limit_y - slack_px;
     {
       const look::Ground ground(pen, in_band ? theme.band : theme.paper);
       const bool begin = nothing && link.link == Link::feedline;
       const std::string_view word = begin ? std::string_view("begin here") : state_word(link.now.state);
-      pen.text(d.at[i].x - 15, d.at[i].y - look::sign::kOverview - 12, word,
+      pen.text(d.at[i].x - 15, word_baseline(d, i, link, 12), word,
                begin || link.now.state == State::tight || link.now.state == State::fails ? Face::bold : Face::regular, type::kLabel,
                begin ? theme.ink : colour_of(theme, link.now.state));
     }

@@ -28,7 +28,7 @@ Cell cell(const Session& session, Link link) {
     } else {
       const Reading& row = reading(binds);
       const std::string limit = "limit " + say_lever(lever(limit_lever(binds)), session.plan()[limit_lever(binds)], session.style());
-      result.second = std::string(row.name) + ", " + limit;
+      result.second = lower_first(std::string(row.name)) + ", " + limit;
       result.change = change_of(session, binds);
       result.spoken += ", " + std::string(row.name) + " " + speak_quantity(figure.value, row.unit, row.digits, session.style()) +
                        ", " + limit + change_spoken(session, binds);

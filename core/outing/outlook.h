@@ -41,6 +41,9 @@ struct Standing {
 };
 Standing standing(const Outlook& outlook, Link link);
 
+/// A name as it stands inside a sentence: "line loss", but "SWR at radio".
+std::string lower_first(std::string text);
+
 /// What stands between a person and this figure, one short phrase: "needs Feed line length", "" where nothing does.
 std::string reason(const Plan& plan, R id, const Figure& figure);
 

@@ -11,12 +11,6 @@ constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::ant
 
 std::string figure_text(R id, double value) { return say_quantity(value, reading(id).unit, reading(id).digits); }
 
-std::string lower_first(std::string text) {
-  if (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && !(text[1] >= 'A' && text[1] <= 'Z'))
-    text[0] = char(text[0] - 'A' + 'a');
-  return text;
-}
-
 /// "82 % arrive" style: the binding reading against its limit.
 std::string against_limit(const Plan& plan, R id, const Figure& figure) {
   const std::string limit = say_lever(lever(limit_lever(id)), plan[limit_lever(id)], {});
@@ -24,6 +18,12 @@ std::string against_limit(const Plan& plan, R id, const Figure& figure) {
 }
 
 }  // namespace
+
+std::string lower_first(std::string text) {
+  if (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && !(text[1] >= 'A' && text[1] <= 'Z'))
+    text[0] = char(text[0] - 'A' + 'a');
+  return text;
+}
 
 std::string reason(const Plan& plan, R, const Figure& figure) {
   switch (figure.doubt) {
