@@ -73,7 +73,8 @@ int work_out_check(const char* key, const std::vector<Setting>& settings) {
   for (const Setting& setting : settings) {
     std::size_t at = 0;
     while (at < check->inputs.size() && check->inputs[at].row.key != setting.key) ++at;
-    if (at == check->inputs.size()) return fail(setting.key + ": " + key + " has no such input; --checks lists them");
+    if (at == check->inputs.size())
+      return fail(setting.key + ": " + key + " has no such input; --checks lists them");
     ReadValue read = read_value(check->inputs[at].row, setting.value);
     if (!read.trouble.empty()) return fail(read.trouble);
     given[at] = std::move(read.value);

@@ -37,8 +37,7 @@ std::string Session::set(L id, Value value, int gesture) {
   if (std::string why = refusal(id, value); !why.empty()) return why;
   if (outing_.set[std::size_t(id)] == value) return {};
   Outing next = with(outing_, id, std::move(value));
-  const std::string what =
-      std::string(lever(id).name) + ", " + value_text(resolve(next.set), id, settings.style);
+  const std::string what = std::string(lever(id).name) + ", " + value_text(resolve(next.set), id, settings.style);
   history_.record(outing_, what, gesture != 0 && gesture == last_gesture_ && last_lever_ == id);
   last_gesture_ = gesture;
   last_lever_ = id;

@@ -1,5 +1,5 @@
-// What the person has open: the outing with its results, the settings, and where on the sheets they are. Edits go through here
-// so that undo, results and saving never miss one.
+// What the person has open: the outing with its results, the settings, and where on the sheets they are. Edits go
+// through here so that undo, results and saving never miss one.
 #pragma once
 
 #include <optional>
@@ -23,12 +23,12 @@ struct View {
   Sheet sheet = Sheet::overview;
   Link link = Link::feedline;  // of Sheet::link
   Panel panel = Panel::none;
-  R why = R::count;            // of Panel::why
-  L lever = L::count;          // of Panel::keypad and Panel::choices; count while a check's input is typed
-  std::string typed;           // of Panel::keypad
-  std::size_t unit = 0;        // chosen unit chip of the keypad
-  std::string unfolded;        // id of the one row that is open
-  std::string_view text;       // of Sheet::text: a page of ours, where there are no browser tabs
+  R why = R::count;       // of Panel::why
+  L lever = L::count;     // of Panel::keypad and Panel::choices; count while a check's input is typed
+  std::string typed;      // of Panel::keypad
+  std::size_t unit = 0;   // chosen unit chip of the keypad
+  std::string unfolded;   // id of the one row that is open
+  std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
 };
@@ -46,7 +46,8 @@ class Session {
 
   void open(Outing outing, std::string what);  // another outing; one step of undo
   void restore(Outing outing);                 // at start: no step of undo
-  /// Sets a lever; refused values change nothing and return the reason. `gesture` is equal for all steps of one drag.
+  /// Sets a lever; refused values change nothing and return the reason. `gesture` is equal for all steps of one
+  /// drag.
   std::string set(L id, Value value, int gesture = 0);
   /// Several levers in one step of undo. Precondition: none of them is refused.
   void set_all(const std::vector<std::pair<L, Value>>& sets, std::string what);

@@ -12,7 +12,7 @@
 namespace gs {
 namespace {
 
-constexpr int kSettleFrames = 2;       // after an event: one that answers it, one for what that answer moved
+constexpr int kSettleFrames = 2;      // after an event: one that answers it, one for what that answer moved
 constexpr float kNarrowest_px = 320;  // logical width below which six links do not stand side by side
 
 }  // namespace
@@ -58,7 +58,8 @@ void Shell::frame() {
   const look::Box surface{view.inset_left / text, view.inset_top / text, surface_w, surface_h};
   ImDrawList& list = *ImGui::GetBackgroundDrawList();
   double wake_s = 0;
-  // What a hand changes low on the sheet stands higher up too: such a frame is drawn a second time, so that no figure lags.
+  // What a hand changes low on the sheet stands higher up too: such a frame is drawn a second time, so that no
+  // figure lags.
   for (int pass = 0; pass < 2; ++pass) {
     look::Pen pen(list, fonts_, look::theme(session_.settings.theme));
     if (record_) {
@@ -102,10 +103,14 @@ float Shell::text_scale() const {
 
 void Shell::draw_sheet(parts::Ui& ui) {
   switch (session_.view.sheet) {
-    case Sheet::overview: return sheets::overview(ui);
-    case Sheet::link: return session_.view.link == Link::feedline ? sheets::feedline(ui) : sheets::link(ui);
-    case Sheet::more: return sheets::more(ui);
-    case Sheet::text: return sheets::text(ui);
+    case Sheet::overview:
+      return sheets::overview(ui);
+    case Sheet::link:
+      return session_.view.link == Link::feedline ? sheets::feedline(ui) : sheets::link(ui);
+    case Sheet::more:
+      return sheets::more(ui);
+    case Sheet::text:
+      return sheets::text(ui);
   }
 }
 
@@ -115,7 +120,9 @@ void Shell::draw_notes(parts::Ui& ui) {
   if (store_failed_) {
     text = "Not saved on this device. Keep this page open, or save a copy as a file.";
   } else if (holds_saving_) {
-    text = "This outing was kept by a newer version and is read as far as known. Changes are not kept unless you keep them over it.";
+    text =
+        "This outing was kept by a newer version and is read as far as known. Changes are not kept unless you keep "
+        "them over it.";
   } else if (!session_.notes.empty()) {
     text = session_.notes.back();
   } else if (update_waits_) {
@@ -132,21 +139,26 @@ void Shell::draw_notes(parts::Ui& ui) {
   ui.pen.fill(box, ui.theme.fold, look::radius::kPanel);
   {
     const look::Ground ground(ui.pen, ui.theme.fold);
-    ui.pen.sign(store_failed_ ? look::Sign::fails : look::Sign::unknown, {box.x + 24, box.mid_y()}, look::sign::kList);
-    ui.pen.paragraph(box.x + 44, box.mid_y() - float(lines - 1) * 10.6F + 6, text_w, text, look::Face::regular, look::type::kLabel, ui.theme.ink);
+    ui.pen.sign(store_failed_ ? look::Sign::fails : look::Sign::unknown, {box.x + 24, box.mid_y()},
+                look::sign::kList);
+    ui.pen.paragraph(box.x + 44, box.mid_y() - float(lines - 1) * 10.6F + 6, text_w, text, look::Face::regular,
+                     look::type::kLabel, ui.theme.ink);
   }
   ui.node(mirror::Role::status, "note", text, box).live = true;
   if (offers_keeping) {
-    if (ui.button_in({box.right() - 156, box.mid_y() - 24, 148, 48}, "keep", "Keep mine", parts::Weight::plain, look::Icon::count, look::type::kLabel)) {
+    if (ui.button_in({box.right() - 156, box.mid_y() - 24, 148, 48}, "keep", "Keep mine", parts::Weight::plain,
+                     look::Icon::count, look::type::kLabel)) {
       holds_saving_ = false;
       store::save_outing(write_outing(session_.outing()));
       ui.wake_at(ui.now_s);
     }
   } else if (offers_update) {
-    if (ui.button_in({box.right() - 156, box.mid_y() - 24, 148, 48}, "update", "Start it", parts::Weight::main, look::Icon::count, look::type::kLabel))
+    if (ui.button_in({box.right() - 156, box.mid_y() - 24, 148, 48}, "update", "Start it", parts::Weight::main,
+                     look::Icon::count, look::type::kLabel))
       platform::take_update();
   } else if (!store_failed_) {
-    if (ui.icon_button({box.right() - 52, box.mid_y() - 24, 48, 48}, "note:close", "Close this note", look::Icon::close, ui.theme.ink)) {
+    if (ui.icon_button({box.right() - 52, box.mid_y() - 24, 48, 48}, "note:close", "Close this note",
+                       look::Icon::close, ui.theme.ink)) {
       session_.notes.pop_back();
       ui.wake_at(ui.now_s);
     }
@@ -241,9 +253,15 @@ void Shell::key(const platform::KeyPress& press) {
 
 void Shell::act(const platform::MirrorAction& action) {
   switch (action.verb) {
-    case platform::MirrorAction::Verb::press: hand_.press(action.id); break;
-    case platform::MirrorAction::Verb::set: asked_.set[action.id] = action.number; break;
-    case platform::MirrorAction::Verb::focus: focus_ = action.id; break;
+    case platform::MirrorAction::Verb::press:
+      hand_.press(action.id);
+      break;
+    case platform::MirrorAction::Verb::set:
+      asked_.set[action.id] = action.number;
+      break;
+    case platform::MirrorAction::Verb::focus:
+      focus_ = action.id;
+      break;
     case platform::MirrorAction::Verb::blur:
       if (focus_ == action.id) focus_.clear();
       break;
@@ -270,7 +288,8 @@ void Shell::file_picked(std::string_view name, std::string_view text) {
     session_.view = View{};
     if (!loaded.notes.empty()) {
       std::string all = file + ": ";
-      for (std::size_t i = 0; i < std::min<std::size_t>(3, loaded.notes.size()); ++i) all += (i ? "; " : "") + loaded.notes[i];
+      for (std::size_t i = 0; i < std::min<std::size_t>(3, loaded.notes.size()); ++i)
+        all += (i ? "; " : "") + loaded.notes[i];
       if (loaded.notes.size() > 3) all += "; and " + std::to_string(loaded.notes.size() - 3) + " more";
       session_.notes.push_back(all);
     }

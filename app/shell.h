@@ -1,4 +1,5 @@
-// The program between platform and sheets: draws when something changed, keeps what changed, passes on hands and keys.
+// The program between platform and sheets: draws when something changed, keeps what changed, passes on hands and
+// keys.
 #pragma once
 
 #include <string>

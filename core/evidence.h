@@ -15,10 +15,14 @@ enum class Evidence : unsigned char {
 /// Words for a person. Source: own wording.
 constexpr std::string_view evidence_word(Evidence evidence) {
   switch (evidence) {
-    case Evidence::seen: return "published";
-    case Evidence::second_hand: return "second hand";
-    case Evidence::memory: return "memory";
-    case Evidence::practice: return "practice";
+    case Evidence::seen:
+      return "published";
+    case Evidence::second_hand:
+      return "second hand";
+    case Evidence::memory:
+      return "memory";
+    case Evidence::practice:
+      return "practice";
   }
   return "";
 }

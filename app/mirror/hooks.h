@@ -1,4 +1,5 @@
-// Dear ImGui's item hooks: whoever draws an item past our own parts is found out, since such an item has no mirror record.
+// Dear ImGui's item hooks: whoever draws an item past our own parts is found out, since such an item has no mirror
+// record.
 #pragma once
 
 #include <string>

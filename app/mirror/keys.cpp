@@ -11,7 +11,8 @@ using Nodes = std::vector<Node>;
 bool takes_focus(const Node& node) { return is_interactive(node.role) && !node.disabled; }
 
 const Node* find(const Tree& tree, const std::string& id) {
-  const auto at = std::find_if(tree.nodes.begin(), tree.nodes.end(), [&](const Node& node) { return node.id == id; });
+  const auto at =
+      std::find_if(tree.nodes.begin(), tree.nodes.end(), [&](const Node& node) { return node.id == id; });
   return at == tree.nodes.end() ? nullptr : &*at;
 }
 
@@ -38,7 +39,8 @@ std::string keypad_key(const platform::KeyPress& press, const Tree& tree) {
   const bool point = press.code_point == '.' || press.code_point == ',';
   for (const char* key : {"keypad:.", "keypad:,"})
     if (point && find(tree, key)) return key;
-  return press.code_point >= '0' && press.code_point <= '9' ? "keypad:" + std::string(1, char(press.code_point)) : std::string{};
+  return press.code_point >= '0' && press.code_point <= '9' ? "keypad:" + std::string(1, char(press.code_point))
+                                                            : std::string{};
 }
 
 }  // namespace
@@ -62,7 +64,9 @@ KeyEffect effect_of(const platform::KeyPress& press, const Tree& tree, const std
     if (at->role != Role::slider) effect.press = at->id;
     return effect;
   }
-  const int direction = press.key == Key::right || press.key == Key::up ? 1 : press.key == Key::left || press.key == Key::down ? -1 : 0;
+  const int direction = press.key == Key::right || press.key == Key::up    ? 1
+                        : press.key == Key::left || press.key == Key::down ? -1
+                                                                           : 0;
   if (at->role == Role::slider) {
     if (direction != 0) effect.steps = direction;
     if (press.key == Key::page_up) effect.steps = 10;

@@ -16,9 +16,9 @@ struct KeyEffect {
   std::optional<double> set;         // of the focused slider
 };
 
-/// Tab and Shift+Tab move through the interactive records in reading order, round the ends; Enter and Space press; arrows step a
-/// slider by 1, Page keys by 10, Home and End go to its ends, and move between the options of a radio group; digits, point,
-/// Backspace and Enter press an open keypad's keys.
+/// Tab and Shift+Tab move through the interactive records in reading order, round the ends; Enter and Space press;
+/// arrows step a slider by 1, Page keys by 10, Home and End go to its ends, and move between the options of a radio
+/// group; digits, point, Backspace and Enter press an open keypad's keys.
 KeyEffect effect_of(const platform::KeyPress& press, const Tree& tree, const std::string& focus);
 
 }  // namespace gs::mirror

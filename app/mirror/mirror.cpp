@@ -8,9 +8,9 @@
 namespace gs::mirror {
 namespace {
 
-constexpr std::string_view kWords[] = {"banner", "navigation", "main",  "group",  "list",   "listitem", "dialog",
-                                       "radiogroup", "table",  "row",   "cell",   "heading", "text",    "status",
-                                       "image",  "button",     "slider", "radio", "checkbox"};
+constexpr std::string_view kWords[] = {
+    "banner", "navigation", "main", "group",  "list",  "listitem", "dialog", "radiogroup", "table",   "row",
+    "cell",   "heading",    "text", "status", "image", "button",   "slider", "radio",      "checkbox"};
 static_assert(std::size(kWords) == std::size_t(Role::checkbox) + 1, "one word for every role, in the same order");
 
 void put(std::string& out, std::string_view key, const std::string& json) {
@@ -60,7 +60,8 @@ bool is_interactive(Role role) {
 std::string_view role_word(Role role) { return kWords[std::size_t(role)]; }
 
 std::string to_json(const Tree& tree) {
-  std::string out = "{\"title\":" + json_quote(tree.title) + ",\"focus\":" + json_quote(tree.focus) + ",\"nodes\":[";
+  std::string out =
+      "{\"title\":" + json_quote(tree.title) + ",\"focus\":" + json_quote(tree.focus) + ",\"nodes\":[";
   for (std::size_t i = 0; i < tree.nodes.size(); ++i) out += (i ? "," : "") + node_json(tree.nodes[i]);
   return out + "]}";
 }

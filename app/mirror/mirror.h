@@ -1,5 +1,5 @@
-// What is on screen as an accessible tree. Parts write the records while they draw; the platform shows the tree to screen
-// readers, keyboards and tests.
+// What is on screen as an accessible tree. Parts write the records while they draw; the platform shows the tree to
+// screen readers, keyboards and tests.
 #pragma once
 
 #include <string>
@@ -9,9 +9,25 @@
 namespace gs::mirror {
 
 enum class Role : unsigned char {
-  banner, navigation, main, group, list, listitem, dialog, radiogroup, table, row, cell,  // containers and text cells
-  heading, text, status, image,                                                         // read only
-  button, slider, radio, checkbox,                                                      // interactive
+  banner,
+  navigation,
+  main,
+  group,
+  list,
+  listitem,
+  dialog,
+  radiogroup,
+  table,
+  row,
+  cell,  // containers and text cells
+  heading,
+  text,
+  status,
+  image,  // read only
+  button,
+  slider,
+  radio,
+  checkbox,  // interactive
 };
 
 /// One record. Rectangles in CSS px of the surface. Children name their container in `parent`.
@@ -19,10 +35,10 @@ struct Node {
   std::string id;      // the key of the lever, reading or control; unique on screen
   std::string parent;  // "" for the top level
   Role role = Role::text;
-  std::string name;    // accessible name; for text roles the text itself
-  std::string value;   // spoken value of a slider ("40 watts"), detail of an image
+  std::string name;                               // accessible name; for text roles the text itself
+  std::string value;                              // spoken value of a slider ("40 watts"), detail of an image
   double now = 0, least = 0, most = 0, step = 0;  // sliders
-  int level = 0;       // headings
+  int level = 0;                                  // headings
   signed char checked = -1, expanded = -1;        // -1: has no such state
   bool disabled = false, current = false, live = false;
   float x = 0, y = 0, w = 0, h = 0;

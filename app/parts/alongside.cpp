@@ -30,13 +30,15 @@ float Ui::alongside(Box box, bool across) {
       pen.icon(icon_of(link.link), place.x, base - 18, 24, theme.ink);
       pen.text(place.x + 32, base, link_name(link.link), Face::bold, type::kLabel, theme.ink);
       pen.sign(sign_of(link.now.state), {place.x + 12, base + 27}, look::sign::kList);
-      pen.text(place.x + 34, base + 33, state_word(link.now.state), Face::bold, type::kLabel, colour_of(theme, link.now.state));
-      pen.text(place.x + 34, base + 54, pen.elided(link.second, place.w - 34, Face::regular, type::kTick), Face::regular,
-               type::kTick, theme.ink2);
+      pen.text(place.x + 34, base + 33, state_word(link.now.state), Face::bold, type::kLabel,
+               colour_of(theme, link.now.state));
+      pen.text(place.x + 34, base + 54, pen.elided(link.second, place.w - 34, Face::regular, type::kTick),
+               Face::regular, type::kTick, theme.ink2);
     } else {
       pen.sign(sign_of(link.now.state), {place.x + 14, place.mid_y()}, look::sign::kList);
       pen.text(place.x + 38, place.mid_y() - 4, link_name(link.link), Face::regular, type::kLabel, theme.ink);
-      pen.text(place.x + 38, place.mid_y() + 16, state_word(link.now.state), Face::bold, type::kTick, colour_of(theme, link.now.state));
+      pen.text(place.x + 38, place.mid_y() + 16, state_word(link.now.state), Face::bold, type::kTick,
+               colour_of(theme, link.now.state));
     }
     if (!across || place.w > 220)
       pen.line({place.right() - 38, base - 6}, {place.right(), base - 6}, theme.ink2, look::stroke::kStrong);

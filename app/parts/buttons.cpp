@@ -11,8 +11,8 @@ using mirror::Role;
 namespace type = look::type;
 namespace space = look::space;
 
-bool Ui::button_in(Box box, std::string_view id, std::string_view label, Weight weight, Icon icon, float size, bool enabled,
-                   std::string_view spoken, float corner) {
+bool Ui::button_in(Box box, std::string_view id, std::string_view label, Weight weight, Icon icon, float size,
+                   bool enabled, std::string_view spoken, float corner) {
   mirror::Node record;
   record.role = Role::button;
   record.id = id;
@@ -20,7 +20,8 @@ bool Ui::button_in(Box box, std::string_view id, std::string_view label, Weight 
   record.disabled = !enabled;
   const bool pressed = enabled && hand.down(id);
   const bool dark = enabled && (weight == Weight::main) != pressed;
-  const bool outlined = enabled && (!dark || theme.on_solid != theme.paper);  // a dim theme's solid is an outline too
+  const bool outlined =
+      enabled && (!dark || theme.on_solid != theme.paper);  // a dim theme's solid is an outline too
   const ImU32 fill = !enabled ? theme.paper : dark ? theme.solid : theme.fold;
   const ImU32 ink = !enabled ? theme.ink2 : dark ? theme.on_solid : theme.ink;
   const float radius = std::min(box.h / 2, corner);
@@ -71,7 +72,8 @@ int Ui::chips(std::string_view id, std::string_view name, const std::vector<Chip
   constexpr float kInside = 16;
   // Shared out evenly when all fit in one row, else row by row at their own width.
   float natural = -space::kGap;
-  for (const Chip& chip : items) natural += pen.width(chip.label, Face::bold, type::kBody) + 2 * kInside + space::kGap;
+  for (const Chip& chip : items)
+    natural += pen.width(chip.label, Face::bold, type::kBody) + 2 * kInside + space::kGap;
   const float extra = natural < w ? (w - natural) / float(items.size()) : 0;
   const float top = y;
   const std::size_t group_at = tree.nodes.size();
@@ -80,7 +82,8 @@ int Ui::chips(std::string_view id, std::string_view name, const std::vector<Chip
   float left = x;
   for (std::size_t i = 0; i < items.size(); ++i) {
     const Chip& chip = items[i];
-    const float width = std::min(w, std::max(space::kTarget, pen.width(chip.label, Face::bold, type::kBody) + 2 * kInside + extra));
+    const float width =
+        std::min(w, std::max(space::kTarget, pen.width(chip.label, Face::bold, type::kBody) + 2 * kInside + extra));
     if (left > x && left + width > right() + 0.5F) {
       left = x;
       gap(space::kTarget + space::kGap);
@@ -95,7 +98,8 @@ int Ui::chips(std::string_view id, std::string_view name, const std::vector<Chip
     const bool dark = chip.chosen != hand.down(chip.id);
     const ImU32 fill = dark ? theme.solid : theme.fold;
     pen.fill(box, fill, look::radius::kChip);
-    if (!dark || theme.on_solid != theme.paper) pen.outline(box, theme.ink2, look::stroke::kOutline, look::radius::kChip);
+    if (!dark || theme.on_solid != theme.paper)
+      pen.outline(box, theme.ink2, look::stroke::kOutline, look::radius::kChip);
     {
       const look::Ground ground(pen, fill);
       pen.text(box.mid_x(), look::Pen::centred(box.mid_y(), type::kBody), chip.label,

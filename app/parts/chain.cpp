@@ -1,5 +1,5 @@
-// The chain across: a line whose height is slack, six links that open their sheets. Strip above a sheet, large on Overview,
-// folded to one level line where height is short.
+// The chain across: a line whose height is slack, six links that open their sheets. Strip above a sheet, large on
+// Overview, folded to one level line where height is short.
 #include <algorithm>
 #include <cmath>
 
@@ -19,9 +19,9 @@ namespace metric = look::chain;
 namespace {
 
 struct Drawing {
-  Box area;          // from the first shape to the last, the whole width of the band
-  float limit_y;     // the limit line
-  float slack_px;    // height of one slack
+  Box area;        // from the first shape to the last, the whole width of the band
+  float limit_y;   // the limit line
+  float slack_px;  // height of one slack
   float shape_r;
   float line_w;
   std::array<Point, 6> at;
@@ -40,16 +40,20 @@ void draw_line(Ui& ui, const Drawing& d, const std::array<Cell, 6>& cells, bool 
     if (a.y >= ease_y && b.y >= ease_y) continue;
     // where a leg crosses the ease line the fill begins there
     const auto cross = [&] { return a.x + (b.x - a.x) * (ease_y - a.y) / (b.y - a.y); };
-    if (a.y > ease_y) a = {cross(), ease_y};
-    else if (b.y > ease_y) b = {cross(), ease_y};
+    if (a.y > ease_y)
+      a = {cross(), ease_y};
+    else if (b.y > ease_y)
+      b = {cross(), ease_y};
     const Point quad[] = {a, b, {b.x, ease_y}, {a.x, ease_y}};
     pen.polygon(quad, theme.wood, false);
   }
   pen.limit_line(d.area.x, d.area.right(), d.limit_y, theme.ink);
   if (notes) {
     const look::Ground ground(pen, theme.band);
-    pen.text(d.area.right() - 8, ease_y + 17, "at ease", Face::italic, type::kTick, theme.contour, look::Align::right);
-    pen.text(d.area.right() - 8, d.limit_y - 7, "limit", Face::italic, type::kTick, theme.contour, look::Align::right);
+    pen.text(d.area.right() - 8, ease_y + 17, "at ease", Face::italic, type::kTick, theme.contour,
+             look::Align::right);
+    pen.text(d.area.right() - 8, d.limit_y - 7, "limit", Face::italic, type::kTick, theme.contour,
+             look::Align::right);
   }
   const bool has_pin = ui.session.pinned_outlook() != nullptr;
   for (std::size_t i = 0; has_pin && i + 1 < d.at.size(); ++i) {
@@ -88,8 +92,8 @@ float word_baseline(const Drawing& d, std::size_t i, const Cell& link, float ris
 }
 
 /// Places the six shapes in cells of equal width.
-Drawing laid_out(const std::array<Cell, 6>& cells, Box band, float limit_y, float slack_px, float shape_r, float line_w,
-              float cell_w, float first_x) {
+Drawing laid_out(const std::array<Cell, 6>& cells, Box band, float limit_y, float slack_px, float shape_r,
+                 float line_w, float cell_w, float first_x) {
   Drawing d{band, limit_y, slack_px, shape_r, line_w, {}, {}};
   for (std::size_t i = 0; i < cells.size(); ++i) {
     const float at_x = first_x + cell_w * float(i);
@@ -129,7 +133,8 @@ void close_chain(Ui& ui) { ui.close_group(); }
 /// The figure of a link, as large as fits its cell.
 void cell_figure(Ui& ui, const Cell& link, float at_x, float base, float size, float room) {
   if (link.figure.empty()) {
-    ui.pen.line({at_x, base - size * 0.36F}, {at_x + 38, base - size * 0.36F}, ui.theme.ink2, look::stroke::kStrong);
+    ui.pen.line({at_x, base - size * 0.36F}, {at_x + 38, base - size * 0.36F}, ui.theme.ink2,
+                look::stroke::kStrong);
     return;
   }
   for (const float smaller : {type::kFigure, type::kValue, type::kLead, type::kBody})
@@ -188,7 +193,7 @@ void Ui::chain_strip(Link open) {
   const float slack_px = narrow ? metric::kSlackPhone : metric::kSlackStrip;
   const float shape_dx = narrow ? cell_w / 2 : 20;
   const Drawing d = laid_out(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kStrip,
-                          look::stroke::kChainStrip, cell_w, left + shape_dx);
+                             look::stroke::kChainStrip, cell_w, left + shape_dx);
   draw_line(*this, d, cells, false);
   for (std::size_t i = 0; i < cells.size(); ++i) {
     const Cell& link = cells[i];
@@ -211,15 +216,18 @@ void Ui::chain_strip(Link open) {
                                     : link.change.kind == Change::Kind::worse ? look::Delta::worse
                                                                               : look::Delta::same;
           pen.delta(delta, mid - 6, limit_y + 98,
-                    delta == look::Delta::better ? theme.holds : delta == look::Delta::worse ? theme.fails : theme.ink2);
+                    delta == look::Delta::better  ? theme.holds
+                    : delta == look::Delta::worse ? theme.fails
+                                                  : theme.ink2);
         }
       }
     } else {
       const bool in_band = word_baseline(d, i, link, 10) - 2 > limit_y - slack_px;
       const look::Ground ground(pen, in_band ? theme.band : theme.paper);
       const bool known = link.now.state != State::unknown;
-      pen.text(d.at[i].x - 11, word_baseline(d, i, link, 10), state_word(link.now.state), known && link.now.state != State::holds ? Face::bold : Face::regular,
-               type::kLabel, colour_of(theme, link.now.state));
+      pen.text(d.at[i].x - 11, word_baseline(d, i, link, 10), state_word(link.now.state),
+               known && link.now.state != State::holds ? Face::bold : Face::regular, type::kLabel,
+               colour_of(theme, link.now.state));
       if (is_open) {
         const Box pill{at_x - 10, limit_y + 32, pen.width(name, Face::bold, type::kLabel) + 20, 27};
         pen.fill(pill, theme.ink, 13.5F);
@@ -256,8 +264,9 @@ void Ui::chain_overview() {
   const float figure_size = layout == look::Layout::wide ? type::kHeadline : type::kFigure;
   const float limit_y = top + slack_px * 2 + 34;
   const Drawing d = laid_out(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kOverview,
-                          look::stroke::kChainOverview, cell_w, left + 20);
-  const bool nothing = std::all_of(cells.begin(), cells.end(), [](const Cell& c) { return c.now.state == State::unknown; });
+                             look::stroke::kChainOverview, cell_w, left + 20);
+  const bool nothing =
+      std::all_of(cells.begin(), cells.end(), [](const Cell& c) { return c.now.state == State::unknown; });
   float lowest = limit_y + 24;
   for (const Point& p : d.pinned) lowest = std::max(lowest, session.pinned_outlook() ? p.y + 16 : 0);
   for (const Point& p : d.at) lowest = std::max(lowest, p.y + 24);
@@ -268,7 +277,8 @@ void Ui::chain_overview() {
   if (const Plan* pinned = session.pinned_plan(); pinned && !session.outing().pinned_name.empty()) {
     for (std::size_t i = 0; i < cells.size(); ++i) {
       if (cells[i].pinned.state == State::unknown || std::abs(d.pinned[i].y - d.at[i].y) <= d.shape_r) continue;
-      pen.text(d.pinned[i].x + 18, d.pinned[i].y + 5, "pinned " + session.outing().pinned_name, Face::italic, type::kTick, theme.pin);
+      pen.text(d.pinned[i].x + 18, d.pinned[i].y + 5, "pinned " + session.outing().pinned_name, Face::italic,
+               type::kTick, theme.pin);
       break;
     }
   }
@@ -280,9 +290,10 @@ void Ui::chain_overview() {
       const look::Ground ground(pen, in_band ? theme.band : theme.paper);
       const bool begin = nothing && link.link == Link::feedline;
       const std::string_view word = begin ? std::string_view("begin here") : state_word(link.now.state);
-      pen.text(d.at[i].x - 15, word_baseline(d, i, link, 12), word,
-               begin || link.now.state == State::tight || link.now.state == State::fails ? Face::bold : Face::regular, type::kLabel,
-               begin ? theme.ink : colour_of(theme, link.now.state));
+      pen.text(
+          d.at[i].x - 15, word_baseline(d, i, link, 12), word,
+          begin || link.now.state == State::tight || link.now.state == State::fails ? Face::bold : Face::regular,
+          type::kLabel, begin ? theme.ink : colour_of(theme, link.now.state));
     }
     pen.icon(icon_of(link.link), at_x, words_y - 18, 24, theme.ink);
     pen.text(at_x + 30, words_y, link_name(link.link), Face::bold, type::kLabel, theme.ink);
@@ -291,7 +302,8 @@ void Ui::chain_overview() {
     for (std::size_t k = 0; k < std::min<std::size_t>(lines.size(), 2); ++k)
       pen.text(at_x, words_y + 68 + 21 * float(k), lines[k], Face::regular, type::kLabel, theme.ink2);
     if (link.change.kind != Change::Kind::none)
-      draw_change(pen, theme, at_x, words_y + 68 + 23 * float(std::max<std::size_t>(1, std::min<std::size_t>(lines.size(), 2))),
+      draw_change(pen, theme, at_x,
+                  words_y + 68 + 23 * float(std::max<std::size_t>(1, std::min<std::size_t>(lines.size(), 2))),
                   link.now.binds, link.change, session.style());
     cell_target(*this, link, {left + cell_w * float(i), top, cell_w, bottom - top}, false);
   }
@@ -323,7 +335,8 @@ void Ui::chain_column() {
   for (std::size_t i = 0; i + 1 < cells.size(); ++i) {
     const Point leg[] = {at(i, cells[i].now), at(i + 1, cells[i + 1].now)};
     const bool known = cells[i].now.state != State::unknown && cells[i + 1].now.state != State::unknown;
-    if (session.pinned_outlook() && cells[i].pinned.state != State::unknown && cells[i + 1].pinned.state != State::unknown) {
+    if (session.pinned_outlook() && cells[i].pinned.state != State::unknown &&
+        cells[i + 1].pinned.state != State::unknown) {
       const Point was[] = {at(i, cells[i].pinned), at(i + 1, cells[i + 1].pinned)};
       pen.dashed(was, look::stroke::kPin, theme.pin, look::stroke::kRule);
     }
@@ -345,14 +358,16 @@ void Ui::chain_column() {
       if (std::abs(was.x - here.x) > look::sign::kOverview) pen.diamond(was, 5, theme.pin);
     }
     {
-      const look::Ground ground(pen, link.now.state == State::unknown || drawn_slack(link.now) > 1 ? theme.paper : theme.band);
+      const look::Ground ground(
+          pen, link.now.state == State::unknown || drawn_slack(link.now) > 1 ? theme.paper : theme.band);
       pen.sign(sign_of(link.now.state), here, look::sign::kOverview - 2);
     }
     const float base = top + step * float(i) + 32;
     pen.text(words_x, base, link_name(link.link), Face::bold, type::kBody, theme.ink);
     if (!link.figure.empty()) {
       const ImU32 colour = link.now.state == State::holds ? theme.ink : colour_of(theme, link.now.state);
-      pen.figure(words_right, base + 6, link.figure, type::kFigure, colour, look::Align::right, type::kChainUnitRatio);
+      pen.figure(words_right, base + 6, link.figure, type::kFigure, colour, look::Align::right,
+                 type::kChainUnitRatio);
     } else {
       pen.line({words_right - 38, base - 6}, {words_right, base - 6}, theme.ink2, look::stroke::kStrong);
     }
@@ -361,8 +376,11 @@ void Ui::chain_column() {
     const float room = words_right - words_x - (has_change ? 96 : 0);
     const std::vector<std::string_view> lines = pen.lines(second, room, Face::regular, type::kLabel);
     for (std::size_t k = 0; k < std::min<std::size_t>(lines.size(), 2); ++k)
-      pen.text(words_x, base + 23 + 19 * float(k), lines[k], Face::regular, type::kLabel, colour_of(theme, link.now.state));
-    if (has_change) draw_change(pen, theme, words_right, base + 30, link.now.binds, link.change, session.style(), look::Align::right);
+      pen.text(words_x, base + 23 + 19 * float(k), lines[k], Face::regular, type::kLabel,
+               colour_of(theme, link.now.state));
+    if (has_change)
+      draw_change(pen, theme, words_right, base + 30, link.now.binds, link.change, session.style(),
+                  look::Align::right);
     cell_target(*this, link, {area.x, top + step * float(i), area.w, step}, false);
   }
   close_list(*this);

@@ -10,8 +10,13 @@
 namespace gs::parts {
 
 Cell cell(const Session& session, Link link) {
-  Cell result{link, standing(session.outlook(), link), {State::unknown, std::numeric_limits<double>::quiet_NaN(), R::count},
-              {}, {}, {}, {}};
+  Cell result{link,
+              standing(session.outlook(), link),
+              {State::unknown, std::numeric_limits<double>::quiet_NaN(), R::count},
+              {},
+              {},
+              {},
+              {}};
   if (session.pinned_outlook()) result.pinned = standing(*session.pinned_outlook(), link);
   const std::string name(link_name(link));
   const R binds = result.now.binds;
@@ -27,11 +32,13 @@ Cell cell(const Session& session, Link link) {
       result.spoken += ", " + result.second;
     } else {
       const Reading& row = reading(binds);
-      const std::string limit = "limit " + say_lever(lever(limit_lever(binds)), session.plan()[limit_lever(binds)], session.style());
+      const std::string limit =
+          "limit " + say_lever(lever(limit_lever(binds)), session.plan()[limit_lever(binds)], session.style());
       result.second = lower_first(std::string(row.name)) + ", " + limit;
       result.change = change_of(session, binds);
-      result.spoken += ", " + std::string(row.name) + " " + speak_quantity(figure.value, row.unit, row.digits, session.style()) +
-                       ", " + limit + change_spoken(session, binds);
+      result.spoken += ", " + std::string(row.name) + " " +
+                       speak_quantity(figure.value, row.unit, row.digits, session.style()) + ", " + limit +
+                       change_spoken(session, binds);
     }
   }
   result.spoken += ", opens " + name;

@@ -14,11 +14,11 @@ inline constexpr std::array<Link, 6> kChain{Link::battery, Link::radio, Link::fe
 struct Cell {
   Link link;
   Standing now;
-  Standing pinned;       // unknown where nothing is pinned
-  std::string figure;    // "82 %"; empty where not known
-  std::string second;    // "limit 50 %", or what is missing
-  Change change;         // of the reading that binds
-  std::string spoken;    // "Feed line, holds, 82 percent, same as pinned, opens Feed line"
+  Standing pinned;     // unknown where nothing is pinned
+  std::string figure;  // "82 %"; empty where not known
+  std::string second;  // "limit 50 %", or what is missing
+  Change change;       // of the reading that binds
+  std::string spoken;  // "Feed line, holds, 82 percent, same as pinned, opens Feed line"
 };
 Cell cell(const Session& session, Link link);
 

@@ -39,7 +39,8 @@ void input_steppers(Ui& ui, const CheckInput& input, std::size_t at, double x, b
   const Box more{box.right() - 52, box.y + 4, 52, 52};
   const Box less{own_line ? box.x : more.x - value_room - 52 - 16, box.y + 4, 52, 52};
   if (!own_line)
-    ui.pen.text(box.x, look::Pen::centred(box.mid_y(), type::kBody), row.name, Face::bold, type::kBody, ui.theme.ink);
+    ui.pen.text(box.x, look::Pen::centred(box.mid_y(), type::kBody), row.name, Face::bold, type::kBody,
+                ui.theme.ink);
   ui.pen.figure((less.right() + more.x) / 2, look::Pen::centred(box.mid_y(), type::kLead), text, type::kLead,
                 known ? ui.theme.ink : ui.theme.ink2, look::Align::centre);
   mirror::Node record;
@@ -61,7 +62,8 @@ void input_steppers(Ui& ui, const CheckInput& input, std::size_t at, double x, b
   double wanted = value;
   bool set = false;
   if (steps != 0) {
-    wanted = known ? snapped(row, row.most, value + steps * step_at(row, steps < 0 ? value * 0.999 : value), false) : value;
+    wanted = known ? snapped(row, row.most, value + steps * step_at(row, steps < 0 ? value * 0.999 : value), false)
+                   : value;
     set = true;
   }
   if (const auto asked = ui.asked.set.find(id); asked != ui.asked.set.end()) {
@@ -94,7 +96,10 @@ void input_chips(Ui& ui, const CheckInput& input, std::size_t at, double x) {
   std::vector<std::string> keys;
   for (std::size_t i = 0; i < options.size(); ++i) {
     if (options[i].retired) continue;
-    items.push_back({id + "=" + std::string(options[i].key), std::string(options[i].name), {}, std::isfinite(x) && std::size_t(x) == i});
+    items.push_back({id + "=" + std::string(options[i].key),
+                     std::string(options[i].name),
+                     {},
+                     std::isfinite(x) && std::size_t(x) == i});
     keys.push_back(std::string(options[i].key));
   }
   const int tapped = ui.chips(id, input.row.name, items);
@@ -111,7 +116,8 @@ void result_row(Ui& ui, const CheckResult& result, const Figure& figure, bool fi
   const Box box = ui.take(first ? 64 : 46);
   const float base = box.y + (first ? 42 : 28);
   const bool known = figure.state != State::unknown;
-  const std::string text = known ? say_quantity(figure.value, row.unit, row.digits, ui.session.style()) : std::string{};
+  const std::string text =
+      known ? say_quantity(figure.value, row.unit, row.digits, ui.session.style()) : std::string{};
   ui.pen.text(box.x, base, row.name, first ? Face::bold : Face::regular, type::kBody, ui.theme.ink);
   float at_x = box.right();
   if (known) {
@@ -127,9 +133,12 @@ void result_row(Ui& ui, const CheckResult& result, const Figure& figure, bool fi
     ui.pen.text(at_x, base, word, Face::bold, type::kLabel, colour_of(ui.theme, figure.state));
     ui.pen.sign(sign_of(figure.state), {at_x - 18, base - 6}, look::sign::kList);
   }
-  mirror::Node& record = ui.node(Role::status, "check:result:" + std::string(row.key),
-                                 std::string(row.name) + ", " + (known ? speak_quantity(figure.value, row.unit, row.digits, ui.session.style()) : "not known") +
-                                     (figure.state != State::none && known ? ", " + std::string(state_word(figure.state)) : ""), box);
+  mirror::Node& record =
+      ui.node(Role::status, "check:result:" + std::string(row.key),
+              std::string(row.name) + ", " +
+                  (known ? speak_quantity(figure.value, row.unit, row.digits, ui.session.style()) : "not known") +
+                  (figure.state != State::none && known ? ", " + std::string(state_word(figure.state)) : ""),
+              box);
   record.live = true;
 }
 
@@ -164,7 +173,8 @@ void Ui::check_panel() {
     if (input.row.kind == Kind::choice) {
       input_chips(*this, input, i, values.x[i]);
     } else {
-      input_steppers(*this, input, i, values.x[i], !given && (input.plan != L::count || input.plan_reading != R::count));
+      input_steppers(*this, input, i, values.x[i],
+                     !given && (input.plan != L::count || input.plan_reading != R::count));
     }
   }
   const float inputs_bottom = y;
@@ -174,7 +184,8 @@ void Ui::check_panel() {
     gap();
     rule();
   }
-  for (std::size_t i = 0; i < check.results.size(); ++i) result_row(*this, check.results[i], outcome.results[i], i == 0);
+  for (std::size_t i = 0; i < check.results.size(); ++i)
+    result_row(*this, check.results[i], outcome.results[i], i == 0);
   if (!outcome.reason.empty()) {
     gap();
     paragraph(outcome.reason, "check:reason", theme.ink2);
@@ -185,7 +196,8 @@ void Ui::check_panel() {
   for (std::size_t i = 0; i < check.results.size(); ++i) {
     const CheckResult& result = check.results[i];
     if (result.put_into == L::count || outcome.results[i].state == State::unknown) continue;
-    const std::string text = say_quantity(outcome.results[i].value, result.row.unit, result.row.digits, session.style());
+    const std::string text =
+        say_quantity(outcome.results[i].value, result.row.unit, result.row.digits, session.style());
     if (button("check:put:" + std::string(result.row.key), "Put " + text + " into the plan", Weight::main)) {
       const std::string refused = session.set(result.put_into, std::round(outcome.results[i].value));
       if (!refused.empty()) session.notes.push_back(refused);

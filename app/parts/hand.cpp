@@ -45,7 +45,8 @@ void Hand::begin_frame(double now_s) {
     if (area.speed == 0 || (mode_ == Mode::scroll && scrolled_ == id)) continue;
     area.offset = std::clamp(area.offset + area.speed * float(dt), 0.0F, area.most);
     area.speed *= float(std::exp(-dt / kFlingTimeS));
-    if (reduced_motion || std::abs(area.speed) < kFlingStop || area.offset <= 0 || area.offset >= area.most) area.speed = 0;
+    if (reduced_motion || std::abs(area.speed) < kFlingStop || area.offset <= 0 || area.offset >= area.most)
+      area.speed = 0;
   }
   for (const Event& event : events_) handle(event);
   events_.clear();

@@ -1,5 +1,5 @@
-// Turns pointer events into taps, drags and scrolling over the targets of the frame before. One finger at a time; what a press
-// means is decided by where it began and where it first moves.
+// Turns pointer events into taps, drags and scrolling over the targets of the frame before. One finger at a time;
+// what a press means is decided by where it began and where it first moves.
 #pragma once
 
 #include <map>
@@ -24,17 +24,17 @@ struct Target {
 /// What a part remembers for the length of one press; cleared when a finger comes down.
 struct Scratch {
   bool begun = false;
-  float grip = 0;            // slider: thumb's centre minus where the finger took hold
-  double repeat_until_s = 0; // stepper: repeats are done up to this time
+  float grip = 0;             // slider: thumb's centre minus where the finger took hold
+  double repeat_until_s = 0;  // stepper: repeats are done up to this time
 };
 
 /// A drag over a slider, in logical px.
 struct Drag {
-  float x, y;         // where the finger is
-  float from_x;       // where it began
-  bool on_thumb;      // it began on the thumb: keep the finger's distance to it
-  int gesture;        // one number for the whole drag
-  bool ended;         // the finger has just left
+  float x, y;     // where the finger is
+  float from_x;   // where it began
+  bool on_thumb;  // it began on the thumb: keep the finger's distance to it
+  int gesture;    // one number for the whole drag
+  bool ended;     // the finger has just left
 };
 
 class Hand {
@@ -59,7 +59,9 @@ class Hand {
   int gesture() const { return gesture_; }
   const std::vector<Target>& targets() const { return targets_; }
   bool pressing() const { return mode_ != Mode::idle; }
-  void press(std::string id) { tapped_next_.insert(std::move(id)); }  // as if tapped: keyboard, assistive technology
+  void press(std::string id) {
+    tapped_next_.insert(std::move(id));
+  }  // as if tapped: keyboard, assistive technology
 
   /// How far the area is scrolled, logical px; kept within 0..most.
   float scroll(std::string_view id, float most);

@@ -51,8 +51,9 @@ void Ui::keypad() {
   const double number = typed_number(view.typed);
   const double value = unit && std::isfinite(number) ? to_base(*unit, number) : number;
   const bool in_range = value >= row.least && value <= most;
-  const std::string range = print_quantity(row.least, row.unit, digits_needed(row.least, row.digits), session.style()).number +
-                            " to " + say_lever(row, most, session.style());
+  const std::string range =
+      print_quantity(row.least, row.unit, digits_needed(row.least, row.digits), session.style()).number + " to " +
+      say_lever(row, most, session.style());
   const std::string name(row.name);
   const auto close = [&] {
     view.panel = Panel::none;
@@ -73,7 +74,8 @@ void Ui::keypad() {
   // display: range and old value left, what is typed right
   const Box display = take(72);
   pen.fill(display, theme.fold, look::radius::kKey);
-  const std::string shown = view.typed.empty() ? std::string{} : view.typed + " " + std::string(unit ? unit->symbol : "");
+  const std::string shown =
+      view.typed.empty() ? std::string{} : view.typed + " " + std::string(unit ? unit->symbol : "");
   {
     const look::Ground ground(pen, theme.fold);
     const bool wrong = std::isfinite(value) && !in_range;
@@ -84,12 +86,13 @@ void Ui::keypad() {
       text_x += 24;
     }
     pen.text(text_x, display.y + 30, range, wrong ? Face::bold : Face::regular, type::kLabel, colour);
-    pen.text(display.x + 12, display.y + 56, "was " + value_text(plan, id, session.style()), Face::regular, type::kLabel,
-             theme.ink2);
+    pen.text(display.x + 12, display.y + 56, "was " + value_text(plan, id, session.style()), Face::regular,
+             type::kLabel, theme.ink2);
     const float size = pen.figure_width(shown, type::kFigure) < display.w * 0.5F ? type::kFigure : type::kValue;
     const float base = look::Pen::centred(display.mid_y(), size);
     if (shown.empty()) {
-      pen.line({display.right() - 20, display.y + 16}, {display.right() - 20, display.bottom() - 16}, theme.blue, 2);
+      pen.line({display.right() - 20, display.y + 16}, {display.right() - 20, display.bottom() - 16}, theme.blue,
+               2);
     } else {
       pen.figure(display.right() - 14, base, shown, size, theme.ink, look::Align::right);
     }
@@ -109,18 +112,23 @@ void Ui::keypad() {
     verdict_state = would.state;
   }
   const float verdict_x = x + (verdict_state == State::none ? 0 : 28);
-  const std::vector<std::string_view> verdict_lines = pen.lines(verdict_text, right() - verdict_x, Face::regular, type::kLabel);
+  const std::vector<std::string_view> verdict_lines =
+      pen.lines(verdict_text, right() - verdict_x, Face::regular, type::kLabel);
   const Box verdict_box = take(8 + 22 * float(std::clamp<std::size_t>(verdict_lines.size(), 1, 2)));
-  if (verdict_state != State::none) pen.sign(sign_of(verdict_state), {x + 10, verdict_box.y + 16}, look::sign::kList);
+  if (verdict_state != State::none)
+    pen.sign(sign_of(verdict_state), {x + 10, verdict_box.y + 16}, look::sign::kList);
   for (std::size_t i = 0; i < std::min<std::size_t>(2, verdict_lines.size()); ++i)
-    pen.text(verdict_x, verdict_box.y + 21 + 22 * float(i), verdict_lines[i], Face::regular, type::kLabel, theme.ink);
-  node(Role::status, "keypad:typed", (shown.empty() ? "nothing typed" : shown) + ", " + verdict_text, verdict_box).live = true;
+    pen.text(verdict_x, verdict_box.y + 21 + 22 * float(i), verdict_lines[i], Face::regular, type::kLabel,
+             theme.ink);
+  node(Role::status, "keypad:typed", (shown.empty() ? "nothing typed" : shown) + ", " + verdict_text, verdict_box)
+      .live = true;
   gap(4);
 
   if (units.size() > 1) {
     std::vector<Chip> items;
     for (std::size_t i = 0; i < units.size(); ++i)
-      items.push_back({key_id("unit=" + std::string(units[i].symbol)), std::string(units[i].symbol), {}, i == view.unit});
+      items.push_back(
+          {key_id("unit=" + std::string(units[i].symbol)), std::string(units[i].symbol), {}, i == view.unit});
     const int tapped = chips("keypad:units", "Unit", items);
     if (tapped >= 0) {
       if (std::isfinite(value)) view.typed = retyped(from_base(units[std::size_t(tapped)], value), sign);
@@ -158,21 +166,24 @@ void Ui::keypad() {
     if (keys[i] == "erase") {
       pen.fill(box, hand.down(key_id("erase")) ? theme.solid : theme.fold, look::radius::kKey);
       pen.outline(box, theme.ink2, look::stroke::kOutline, look::radius::kKey);
-      pen.icon(Icon::erase, box.mid_x() - 12, box.mid_y() - 12, 24, hand.down(key_id("erase")) ? theme.on_solid : theme.ink);
+      pen.icon(Icon::erase, box.mid_x() - 12, box.mid_y() - 12, 24,
+               hand.down(key_id("erase")) ? theme.on_solid : theme.ink);
       mirror::Node record;
       record.role = Role::button;
       record.id = key_id("erase");
       record.name = "Erase";
       if (target(std::move(record), box, look::radius::kKey)) type_key("erase");
     } else {
-      const std::string spoken = keys[i] == sign_key ? (sign == ',' ? "Decimal comma" : "Decimal point") : std::string(keys[i]);
+      const std::string spoken =
+          keys[i] == sign_key ? (sign == ',' ? "Decimal comma" : "Decimal point") : std::string(keys[i]);
       if (button_in(box, key_id(keys[i]), keys[i], Weight::plain, Icon::count, type::kValue, true, spoken,
                     look::radius::kKey))
         type_key(keys[i]);
     }
   }
   y += 4 * key_h + 4 * space::kGap;
-  if (negative && button_in(take(space::kTarget), key_id("minus"), "+ / \u2212", Weight::plain, Icon::count, type::kBody, true, "Change sign"))
+  if (negative && button_in(take(space::kTarget), key_id("minus"), "+ / \u2212", Weight::plain, Icon::count,
+                            type::kBody, true, "Change sign"))
     type_key("minus");
   if (negative) gap();
 
@@ -183,22 +194,24 @@ void Ui::keypad() {
   if (beside) column(left, w, display_bottom);
   const Box foot = take(space::kTargetMain);
   const float part = (w - (has_usual ? 2 : 1) * space::kGap) / (has_usual ? 10.0F : 7.0F);
-  if (button_in({foot.x, foot.y, part * 2.6F, foot.h}, key_id("clear"), "Clear", Weight::plain, Icon::count, type::kLabel)) {
+  if (button_in({foot.x, foot.y, part * 2.6F, foot.h}, key_id("clear"), "Clear", Weight::plain, Icon::count,
+                type::kLabel)) {
     view.typed.clear();
     wake_at(now_s);
   }
   float next_x = foot.x + part * 2.6F + space::kGap;
   if (has_usual) {
     const std::string label = "Usual, " + say_lever(row, usual, session.style());
-    if (button_in({next_x, foot.y, part * 3.6F, foot.h}, key_id("usual"), label, Weight::plain, Icon::count, type::kLabel)) {
+    if (button_in({next_x, foot.y, part * 3.6F, foot.h}, key_id("usual"), label, Weight::plain, Icon::count,
+                  type::kLabel)) {
       session.set(id, Value{});
       close();
     }
     next_x += part * 3.6F + space::kGap;
   }
   const std::string set_label = in_range ? "Set " + shown : "Set";
-  if (button_in({next_x, foot.y, foot.right() - next_x, foot.h}, key_id("set"), set_label, Weight::main, Icon::count,
-                type::kBody, in_range)) {
+  if (button_in({next_x, foot.y, foot.right() - next_x, foot.h}, key_id("set"), set_label, Weight::main,
+                Icon::count, type::kBody, in_range)) {
     session.set(id, value);
     close();
   }

@@ -80,8 +80,10 @@ void Ui::slider(L id) {
   const float figure_w = known ? pen.figure_width(text, type::kValue) : pen.width(text, Face::bold, type::kBody);
   const float value_w = std::max(96.0F, figure_w + 16);
   const float hands_w = 2 * metric::kStepper + value_w + 2 * space::kGap;
-  const bool own_line = pen.lines(row.name, w - hands_w - 12, Face::bold, type::kBody).size() > 2 || w < hands_w + 60;
-  const std::vector<std::string_view> label = pen.lines(row.name, own_line ? w : w - hands_w - 12, Face::bold, type::kBody);
+  const bool own_line =
+      pen.lines(row.name, w - hands_w - 12, Face::bold, type::kBody).size() > 2 || w < hands_w + 60;
+  const std::vector<std::string_view> label =
+      pen.lines(row.name, own_line ? w : w - hands_w - 12, Face::bold, type::kBody);
   const float line = type::line_height(type::kBody);
   const std::string pin_text = shows_pin ? "pinned " + value_text(*pinned, id, session.style()) : std::string{};
   const float label_h = float(label.size()) * line + (shows_pin ? type::line_height(type::kLabel) : 0);
@@ -115,8 +117,8 @@ void Ui::slider(L id) {
   const float bar_x = hit.x + metric::kThumb, bar_w = hit.w - 2 * metric::kThumb;
   const Box bar{bar_x, hit.mid_y() - metric::kBar / 2, bar_w, metric::kBar};
   const auto x_of = [&](double v) { return bar_x + bar_w * float(place_of(row.scale, row.least, most, v)); };
-  const Box thumb{x_of(value) - metric::kThumbDragged, hit.mid_y() - metric::kThumbDragged, 2 * metric::kThumbDragged,
-                  2 * metric::kThumbDragged};
+  const Box thumb{x_of(value) - metric::kThumbDragged, hit.mid_y() - metric::kThumbDragged,
+                  2 * metric::kThumbDragged, 2 * metric::kThumbDragged};
   mirror::Node record;
   record.role = Role::slider;
   record.id = key;
@@ -142,14 +144,18 @@ void Ui::slider(L id) {
   std::optional<double> wanted;
   int gesture = 0;
   if (drag) {
-    // A drag that began on the thumb keeps its distance; value at the start comes from the first frame of the gesture.
-    if (!std::exchange(hand.scratch.begun, true)) hand.scratch.grip = drag->on_thumb ? x_of(value) - drag->from_x : 0;
+    // A drag that began on the thumb keeps its distance; value at the start comes from the first frame of the
+    // gesture.
+    if (!std::exchange(hand.scratch.begun, true))
+      hand.scratch.grip = drag->on_thumb ? x_of(value) - drag->from_x : 0;
     const bool fine = std::abs(drag->y - bar.mid_y()) > kFineDistance;
-    const double at = value_at(row.scale, row.least, most, double(drag->x + hand.scratch.grip - bar_x) / double(bar_w));
+    const double at =
+        value_at(row.scale, row.least, most, double(drag->x + hand.scratch.grip - bar_x) / double(bar_w));
     wanted = snapped(row, most, at, fine);
     gesture = drag->gesture;
   }
-  if (const auto set = asked.set.find(key); set != asked.set.end()) wanted = std::clamp(set->second, row.least, most);
+  if (const auto set = asked.set.find(key); set != asked.set.end())
+    wanted = std::clamp(set->second, row.least, most);
   int steps = stepper(*this, less, key + ":less", "Less " + name, Icon::minus, !known || value > row.least) * -1;
   steps += stepper(*this, more, key + ":more", "More " + name, Icon::plus, !known || value < most);
   if (const auto step = asked.steps.find(key); step != asked.steps.end()) steps += step->second;
@@ -168,7 +174,8 @@ void Ui::slider(L id) {
     } else {
       pen.text(figure.mid_x(), base, text, Face::bold, type::kBody, theme.ink2, look::Align::centre);
     }
-    const look::Point under[] = {{figure.mid_x() - figure_w / 2, base + 8}, {figure.mid_x() + figure_w / 2, base + 8}};
+    const look::Point under[] = {{figure.mid_x() - figure_w / 2, base + 8},
+                                 {figure.mid_x() + figure_w / 2, base + 8}};
     pen.dashed(under, look::stroke::kNeed, theme.ink, look::stroke::kRule);
     mirror::Node type_record;
     type_record.role = Role::button;
@@ -184,9 +191,11 @@ void Ui::slider(L id) {
   }
   // ends of the scale
   const float tick_base = y + type::kTick - 2;
-  pen.text(bar.x, tick_base, print_quantity(row.least, row.unit, digits_needed(row.least, row.digits), session.style()).number, Face::regular,
-           type::kTick, theme.ink2, look::Align::left);
-  pen.text(bar.right(), tick_base, print_quantity(most, row.unit, digits_needed(most, row.digits), session.style()).number, Face::regular,
+  pen.text(bar.x, tick_base,
+           print_quantity(row.least, row.unit, digits_needed(row.least, row.digits), session.style()).number,
+           Face::regular, type::kTick, theme.ink2, look::Align::left);
+  pen.text(bar.right(), tick_base,
+           print_quantity(most, row.unit, digits_needed(most, row.digits), session.style()).number, Face::regular,
            type::kTick, theme.ink2, look::Align::right);
   gap(type::line_height(type::kTick) + 2);
   if (wanted && (!known || *wanted != value)) {
@@ -229,8 +238,8 @@ void Ui::lever_list(L id) {
     if (hand.down(item)) pen.fill(box, fill);
     pen.ring({box.x + 14, box.mid_y()}, 10, theme.ink, look::stroke::kRule);
     if (chosen) pen.disc({box.x + 14, box.mid_y()}, 6, theme.ink);
-    pen.text(box.x + 36, look::Pen::centred(box.mid_y(), type::kBody), option.name, chosen ? Face::bold : Face::regular,
-             type::kBody, theme.ink);
+    pen.text(box.x + 36, look::Pen::centred(box.mid_y(), type::kBody), option.name,
+             chosen ? Face::bold : Face::regular, type::kBody, theme.ink);
     mirror::Node record;
     record.role = Role::radio;
     record.id = item;

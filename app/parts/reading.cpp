@@ -37,7 +37,9 @@ void draw_change(look::Pen& pen, const look::Theme& theme, float x, float baseli
                             : change.kind == Change::Kind::worse ? look::Delta::worse
                                                                  : look::Delta::same;
   const bool still = change.kind == Change::Kind::same || change.kind == Change::Kind::other;
-  const ImU32 colour = delta == look::Delta::better ? theme.holds : delta == look::Delta::worse ? theme.fails : theme.ink2;
+  const ImU32 colour = delta == look::Delta::better  ? theme.holds
+                       : delta == look::Delta::worse ? theme.fails
+                                                     : theme.ink2;
   pen.delta(delta, x, baseline, colour);
   pen.text(x + kSign + kSpace, baseline, text, still ? Face::regular : Face::bold, type::kLabel, colour);
 }
@@ -51,11 +53,16 @@ std::string change_spoken(const Session& session, R id) {
   const Change change = change_of(session, id);
   const std::string text = say_change(id, change, session.style());
   switch (change.kind) {
-    case Change::Kind::none: return {};
-    case Change::Kind::same: return ", same as pinned";
-    case Change::Kind::better: return ", " + text + ", better than pinned";
-    case Change::Kind::worse: return ", " + text + ", worse than pinned";
-    case Change::Kind::other: return ", " + text + " against pinned";
+    case Change::Kind::none:
+      return {};
+    case Change::Kind::same:
+      return ", same as pinned";
+    case Change::Kind::better:
+      return ", " + text + ", better than pinned";
+    case Change::Kind::worse:
+      return ", " + text + ", worse than pinned";
+    case Change::Kind::other:
+      return ", " + text + " against pinned";
   }
   return {};
 }
@@ -76,8 +83,11 @@ void Ui::reading_row(R id) {
   // The second line says what the first cannot: why it is not known, what it may be, how far it moved.
   const bool spread = known && print_quantity(figure.low, row_of.unit, row_of.digits).number !=
                                    print_quantity(figure.high, row_of.unit, row_of.digits).number;
-  const std::string second = !known || figure.doubt != Doubt::none ? why_not : spread ? "may be " + range : std::string{};
-  const std::vector<std::string_view> second_lines = pen.lines(second, w * (shows_change ? 0.6F : 1.0F), Face::regular, type::kLabel);
+  const std::string second = !known || figure.doubt != Doubt::none ? why_not
+                             : spread                              ? "may be " + range
+                                                                   : std::string{};
+  const std::vector<std::string_view> second_lines =
+      pen.lines(second, w * (shows_change ? 0.6F : 1.0F), Face::regular, type::kLabel);
   const float second_h = second.empty() && !shows_change
                              ? 0
                              : std::max<float>(1, float(second_lines.size())) * type::line_height(type::kLabel);
@@ -145,10 +155,11 @@ void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken)
     second_base += type::line_height(type::kLabel);
   }
   if (lines.size() > 1) gap(float(lines.size() - 1) * type::line_height(type::kLabel));
-  mirror::Node& record = node(Role::status, std::string(row_of.key), std::string(row_of.name) + ", " +
-                                  figure_spoken(id, figure, session.plan(), session.style()) +
-                                  (known && !beside_spoken.empty() ? ". " + std::string(beside_spoken) : "") +
-                                  change_spoken(session, id), box);
+  mirror::Node& record = node(
+      Role::status, std::string(row_of.key),
+      std::string(row_of.name) + ", " + figure_spoken(id, figure, session.plan(), session.style()) +
+          (known && !beside_spoken.empty() ? ". " + std::string(beside_spoken) : "") + change_spoken(session, id),
+      box);
   record.live = true;
 }
 

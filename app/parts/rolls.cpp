@@ -43,19 +43,27 @@ void Ui::rolls(int most) {
     const float second_base = narrow ? box.y + 51 : base;
     const float mid = box.x + w * 0.34F, half = w * 0.08F;
     if (!narrow)
-      pen.dumbbell(mid - half, mid + half, box.mid_y(), mid, mid + half * float((then.value - now.value) / widest), then.value >= now.value ? theme.holds : theme.fails);
+      pen.dumbbell(mid - half, mid + half, box.mid_y(), mid, mid + half * float((then.value - now.value) / widest),
+                   then.value >= now.value ? theme.holds : theme.fails);
     const Change by_power = compare(R::feedline_power_to_antenna_w, then, now);
-    const Change by_weight = compare(R::feedline_weight_g, trial.outlook[R::feedline_weight_g], out[R::feedline_weight_g]);
-    draw_change(pen, theme, narrow ? box.x : box.x + w * 0.45F, second_base, R::feedline_power_to_antenna_w, by_power, session.style());
-    draw_change(pen, theme, narrow ? box.x + 108 : box.x + w * 0.62F, second_base, R::feedline_weight_g, by_weight, session.style());
-    pen.figure(box.right() - 30, narrow ? box.mid_y() + 8 : base, say_quantity(then.value, Unit::watt, 1, session.style()), type::kValue, theme.ink, look::Align::right);
+    const Change by_weight =
+        compare(R::feedline_weight_g, trial.outlook[R::feedline_weight_g], out[R::feedline_weight_g]);
+    draw_change(pen, theme, narrow ? box.x : box.x + w * 0.45F, second_base, R::feedline_power_to_antenna_w,
+                by_power, session.style());
+    draw_change(pen, theme, narrow ? box.x + 108 : box.x + w * 0.62F, second_base, R::feedline_weight_g, by_weight,
+                session.style());
+    pen.figure(box.right() - 30, narrow ? box.mid_y() + 8 : base,
+               say_quantity(then.value, Unit::watt, 1, session.style()), type::kValue, theme.ink,
+               look::Align::right);
     pen.icon(Icon::chev, box.right() - 20, box.mid_y() - 10, 20, theme.ink);
     mirror::Node item;
     item.role = Role::button;
     item.id = id;
     item.name = trial.title + ": " + speak_quantity(then.value, Unit::watt, 1, session.style()) + " arrive, " +
                 say_change(R::feedline_power_to_antenna_w, by_power, session.style()) +
-                (by_weight.kind == Change::Kind::none ? std::string{} : ", weight " + say_change(R::feedline_weight_g, by_weight, session.style())) +
+                (by_weight.kind == Change::Kind::none
+                     ? std::string{}
+                     : ", weight " + say_change(R::feedline_weight_g, by_weight, session.style())) +
                 ". Try it";
     if (target(std::move(item), box, 0)) {
       session.set_all(trial.sets, trial.title);

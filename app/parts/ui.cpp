@@ -118,38 +118,57 @@ bool Ui::target(Node record, Box box, float radius, Target::Kind kind, Box thumb
 
 look::Sign sign_of(State state) {
   switch (state) {
-    case State::holds: return look::Sign::holds;
-    case State::tight: return look::Sign::tight;
-    case State::fails: return look::Sign::fails;
+    case State::holds:
+      return look::Sign::holds;
+    case State::tight:
+      return look::Sign::tight;
+    case State::fails:
+      return look::Sign::fails;
     case State::none:
-    case State::unknown: return look::Sign::unknown;
+    case State::unknown:
+      return look::Sign::unknown;
   }
   return look::Sign::unknown;
 }
 
 ImU32 colour_of(const look::Theme& theme, State state) {
   switch (state) {
-    case State::holds: return theme.holds;
-    case State::tight: return theme.tight;
-    case State::fails: return theme.fails;
-    case State::none: return theme.ink;
-    case State::unknown: return theme.ink2;
+    case State::holds:
+      return theme.holds;
+    case State::tight:
+      return theme.tight;
+    case State::fails:
+      return theme.fails;
+    case State::none:
+      return theme.ink;
+    case State::unknown:
+      return theme.ink2;
   }
   return theme.ink;
 }
 
 look::Icon icon_of(Link link) {
   switch (link) {
-    case Link::battery: return look::Icon::battery;
-    case Link::radio: return look::Icon::radio;
-    case Link::feedline: return look::Icon::feed;
-    case Link::antenna: return look::Icon::antenna;
-    case Link::sky: return look::Icon::sky;
-    case Link::contacts: return look::Icon::contacts;
-    case Link::safety: return look::Icon::safety;
-    case Link::clock: return look::Icon::clock;
-    case Link::kit: return look::Icon::kit;
-    case Link::count: break;
+    case Link::battery:
+      return look::Icon::battery;
+    case Link::radio:
+      return look::Icon::radio;
+    case Link::feedline:
+      return look::Icon::feed;
+    case Link::antenna:
+      return look::Icon::antenna;
+    case Link::sky:
+      return look::Icon::sky;
+    case Link::contacts:
+      return look::Icon::contacts;
+    case Link::safety:
+      return look::Icon::safety;
+    case Link::clock:
+      return look::Icon::clock;
+    case Link::kit:
+      return look::Icon::kit;
+    case Link::count:
+      break;
   }
   return look::Icon::count;
 }

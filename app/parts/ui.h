@@ -1,5 +1,5 @@
-// What a sheet is written with. A sheet is a list of parts down a column; parts draw, take the hand and write mirror records;
-// sheets do none of the three.
+// What a sheet is written with. A sheet is a list of parts down a column; parts draw, take the hand and write
+// mirror records; sheets do none of the three.
 #pragma once
 
 #include <map>
@@ -45,7 +45,8 @@ class Ui {
   void gap(float height = look::space::kGap) { y += height; }
   look::Box take(float height);  // the next box of the column
 
-  /// A part of the surface that scrolls; parts inside go on from y. Returns with the clip on; end_scroll takes it off.
+  /// A part of the surface that scrolls; parts inside go on from y. Returns with the clip on; end_scroll takes it
+  /// off.
   void begin_scroll(std::string id, look::Box box);
   void end_scroll();
 
@@ -55,13 +56,15 @@ class Ui {
   void close_group() { groups_.pop_back(); }
   mirror::Node& node(mirror::Role role, std::string id, std::string name, look::Box box);  // read-only record
   /// An interactive record with its target; focus ring included. True when it was tapped or pressed.
-  bool target(mirror::Node node, look::Box box, float radius = look::radius::kChip, Target::Kind kind = Target::Kind::tap,
-              look::Box thumb = {});
+  bool target(mirror::Node node, look::Box box, float radius = look::radius::kChip,
+              Target::Kind kind = Target::Kind::tap, look::Box thumb = {});
   mirror::Node& last_node() { return tree.nodes.back(); }
   bool visible(look::Box box) const;
-  void wake_at(double s) { if (wake_s == 0 || s < wake_s) wake_s = s; }
-  double wake_s = 0;             // earliest time another frame is needed; 0: none
-  std::string focus;             // id that has the keyboard
+  void wake_at(double s) {
+    if (wake_s == 0 || s < wake_s) wake_s = s;
+  }
+  double wake_s = 0;                  // earliest time another frame is needed; 0: none
+  std::string focus;                  // id that has the keyboard
   std::optional<float> scroll_focus;  // set when the focused record lies outside its scroll area
 
   // --- plain parts (plain.cpp)
@@ -73,8 +76,9 @@ class Ui {
   // --- buttons (buttons.cpp)
   bool button(std::string_view id, std::string_view label, Weight weight = Weight::plain,
               look::Icon icon = look::Icon::count);
-  bool button_in(look::Box box, std::string_view id, std::string_view label, Weight weight, look::Icon icon, float size,
-                 bool enabled = true, std::string_view spoken = {}, float radius = look::radius::kButton);
+  bool button_in(look::Box box, std::string_view id, std::string_view label, Weight weight, look::Icon icon,
+                 float size, bool enabled = true, std::string_view spoken = {},
+                 float radius = look::radius::kButton);
   bool icon_button(look::Box box, std::string_view id, std::string_view spoken, look::Icon icon, ImU32 colour);
   struct Chip {
     std::string id, label, spoken;
@@ -83,30 +87,31 @@ class Ui {
   /// One row or more of chips; returns the index of the tapped one, or -1.
   int chips(std::string_view id, std::string_view name, const std::vector<Chip>& items);
   /// Label, leader dots, value, chevron.
-  bool row(std::string_view id, std::string_view label, std::string_view value, std::string_view spoken, signed char expanded,
-           bool value_bold = true);
+  bool row(std::string_view id, std::string_view label, std::string_view value, std::string_view spoken,
+           signed char expanded, bool value_bold = true);
 
   // --- levers (lever.cpp, keypad.cpp)
-  void slider(L id);      // the whole control
-  void lever_row(L id);   // a row that unfolds into a slider or chips
-  void lever_chips(L id); // choice levers
-  void lever_list(L id);  // long choice lists, a row an option
+  void slider(L id);       // the whole control
+  void lever_row(L id);    // a row that unfolds into a slider or chips
+  void lever_chips(L id);  // choice levers
+  void lever_list(L id);   // long choice lists, a row an option
   void keypad();
 
   // --- readings (reading.cpp)
-  void reading_row(R id);              // label, leader, figure, state
+  void reading_row(R id);                                                        // label, leader, figure, state
   void headline(R id, std::string_view beside, std::string_view spoken_beside);  // the one headline of a sheet
   void why_panel();
 
   // --- instruments of one sheet each
-  void chain_strip(Link open);         // chain_strip.cpp: above every sheet
-  void chain_overview();               // chain_overview.cpp
-  void chain_column();                 // chain_column.cpp: phone
-  /// Safety, Clock, Kit in a box; across: side by side, or a row each where they would not fit. Returns the height used.
+  void chain_strip(Link open);  // chain_strip.cpp: above every sheet
+  void chain_overview();        // chain_overview.cpp
+  void chain_column();          // chain_column.cpp: phone
+  /// Safety, Clock, Kit in a box; across: side by side, or a row each where they would not fit. Returns the height
+  /// used.
   float alongside(look::Box box, bool across);  // alongside.cpp
-  void watts_bar();                    // watts_bar.cpp
-  void rolls(int most);                // rolls.cpp: what another roll would change
-  void check_panel();                  // check_panel.cpp
+  void watts_bar();                             // watts_bar.cpp
+  void rolls(int most);                         // rolls.cpp: what another roll would change
+  void check_panel();                           // check_panel.cpp
 
  private:
   struct ScrollState {

@@ -30,9 +30,15 @@ void Ui::watts_bar() {
   const double leaves = arrives.value + matched + swr_w;
   const Box box = take(124);
   const Box bar{box.x, box.y + 28, box.w, 58};
-  const auto x_of = [&](double power_w) { return bar.x + bar.w * float(leaves > 0 ? std::clamp(power_w / leaves, 0.0, 1.0) : 0); };
-  const float antenna_x = x_of(arrives.value), matched_x = x_of(arrives.value + std::max(0.0, std::min(matched, leaves - arrives.value)));
-  pen.text(bar.x, bar.y - 10, say_quantity(leaves, Unit::watt, digits_needed(std::round(leaves * 10) / 10, 1), session.style()) + (w > 420 ? " leaves the radio" : ""), Face::regular, type::kLabel, theme.ink2);
+  const auto x_of = [&](double power_w) {
+    return bar.x + bar.w * float(leaves > 0 ? std::clamp(power_w / leaves, 0.0, 1.0) : 0);
+  };
+  const float antenna_x = x_of(arrives.value),
+              matched_x = x_of(arrives.value + std::max(0.0, std::min(matched, leaves - arrives.value)));
+  pen.text(bar.x, bar.y - 10,
+           say_quantity(leaves, Unit::watt, digits_needed(std::round(leaves * 10) / 10, 1), session.style()) +
+               (w > 420 ? " leaves the radio" : ""),
+           Face::regular, type::kLabel, theme.ink2);
   const std::string matched_text = "cable, matched part " + watts(matched);
   pen.text(bar.right(), bar.y - 10, matched_text, Face::bold, type::kLabel, theme.contour, look::Align::right);
   pen.fill({bar.x, bar.y, antenna_x - bar.x, bar.h}, theme.holds);
@@ -60,7 +66,8 @@ void Ui::watts_bar() {
     const float at_x = x_of(step * i);
     pen.line({at_x, bar.bottom()}, {at_x, bar.bottom() + (i % 2 ? 5.0F : 9.0F)}, theme.ink, look::stroke::kLine);
     if (i % 2) continue;
-    const std::string text = i == 0 ? "0 W" : print_quantity(step * i, Unit::watt, step < 1 ? 1 : 0, session.style()).number;
+    const std::string text =
+        i == 0 ? "0 W" : print_quantity(step * i, Unit::watt, step < 1 ? 1 : 0, session.style()).number;
     const float text_w = pen.width(text, Face::regular, type::kLabel);
     if (at_x + text_w / 2 > swr_left - 8) continue;
     pen.text(i == 0 ? at_x : at_x - text_w / 2, bar.bottom() + 26, text, Face::regular, type::kLabel, theme.ink2);

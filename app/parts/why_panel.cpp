@@ -1,4 +1,5 @@
-// Why a figure is what it is, with every value's provenance, and the limits it is judged by: the person's to change.
+// Why a figure is what it is, with every value's provenance, and the limits it is judged by: the person's to
+// change.
 #include "app/parts/change.h"
 #include "app/parts/ui.h"
 #include "core/outing/why.h"
@@ -16,19 +17,27 @@ namespace {
 
 look::Origin origin_of(Mark mark) {
   switch (mark) {
-    case Mark::practice: return look::Origin::practice;
-    case Mark::memory: return look::Origin::memory;
-    case Mark::yours: return look::Origin::yours;
-    default: return look::Origin::published;
+    case Mark::practice:
+      return look::Origin::practice;
+    case Mark::memory:
+      return look::Origin::memory;
+    case Mark::yours:
+      return look::Origin::yours;
+    default:
+      return look::Origin::published;
   }
 }
 
 ImU32 mark_colour(const look::Theme& theme, Mark mark) {
   switch (mark) {
-    case Mark::practice: return theme.tight;
-    case Mark::memory: return theme.pin;
-    case Mark::yours: return theme.ink2;
-    default: return theme.holds;
+    case Mark::practice:
+      return theme.tight;
+    case Mark::memory:
+      return theme.pin;
+    case Mark::yours:
+      return theme.ink2;
+    default:
+      return theme.holds;
   }
 }
 
@@ -41,13 +50,15 @@ void Ui::why_panel() {
   const Figure& figure = session.outlook()[id];
   const Why because = why(id, session.plan(), session.style());
   const std::string text = figure_text(id, figure, session.style());
-  const std::string asked_text = "Why " + std::string(row_of.name) + (text.empty() ? " is not known" : " " + text) + "?";
+  const std::string asked_text =
+      "Why " + std::string(row_of.name) + (text.empty() ? " is not known" : " " + text) + "?";
 
   const Box whole{x, y, w, surface.bottom() - y - 12};
   open_group(Role::dialog, "why", asked_text, whole);
   pen.outline(whole, theme.ink, look::stroke::kRule, look::radius::kPanel);
   const Box head{whole.x + 16, whole.y + 8, whole.w - 32, 48};
-  const float title_size = pen.width(asked_text, Face::bold, type::kValue) < head.w - 96 ? type::kValue : type::kBody;
+  const float title_size =
+      pen.width(asked_text, Face::bold, type::kValue) < head.w - 96 ? type::kValue : type::kBody;
   pen.icon(Icon::why, head.x, head.mid_y() - 12, 24, theme.ink);
   const std::vector<std::string_view> title_lines = pen.lines(asked_text, head.w - 88, Face::bold, title_size);
   float title_base = head.y + (title_lines.size() > 1 ? 20 : 0) + (title_lines.size() > 1 ? 0 : 33);
@@ -74,7 +85,8 @@ void Ui::why_panel() {
     const std::string value = line.value.number + (line.value.unit.empty() ? "" : " " + line.value.unit);
     const float value_right = right() - mark_w;
     const float value_w = pen.figure_width(value, type::kBody);
-    const std::vector<std::string_view> lines = pen.lines(line.text, value_right - x - value_w - 16, face, type::kBody);
+    const std::vector<std::string_view> lines =
+        pen.lines(line.text, value_right - x - value_w - 16, face, type::kBody);
     const Box box = take(12 + float(lines.size()) * type::line_height(type::kBody));
     if (line.result) pen.line({box.x, box.y + 2}, {value_right, box.y + 2}, theme.ink, look::stroke::kLine);
     float base = box.y + 24;
@@ -86,7 +98,8 @@ void Ui::why_panel() {
     const std::string_view word = mark_word(line.mark);
     if (!word.empty()) {
       pen.origin(origin_of(line.mark), {value_right + 20, box.y + 18}, mark_colour(theme, line.mark));
-      if (!narrow) pen.text(value_right + 34, box.y + 24, word, Face::regular, type::kLabel, mark_colour(theme, line.mark));
+      if (!narrow)
+        pen.text(value_right + 34, box.y + 24, word, Face::regular, type::kLabel, mark_colour(theme, line.mark));
     }
     const std::string row_id = "why:line" + std::to_string(index++);
     open_group(Role::row, row_id, "", box);
@@ -113,7 +126,9 @@ void Ui::why_panel() {
     }
     if (!text.empty()) pen.figure(at, base, text, type::kValue, theme.ink, look::Align::right);
   }
-  node(Role::status, "why:result", std::string(row_of.name) + ", " + figure_spoken(id, figure, session.plan(), session.style()), result).live = true;
+  node(Role::status, "why:result",
+       std::string(row_of.name) + ", " + figure_spoken(id, figure, session.plan(), session.style()), result)
+      .live = true;
   const auto note = [&](std::string_view label, const std::string& words, std::string_view note_id) {
     if (words.empty()) return;
     gap();
@@ -124,7 +139,8 @@ void Ui::why_panel() {
     } else {
       pen.text(x, y + type::kLabel, label, Face::bold, type::kLabel, theme.ink);
     }
-    const int lines = pen.paragraph(x + indent, y + type::kLabel, w - indent, words, Face::regular, type::kLabel, theme.ink2);
+    const int lines =
+        pen.paragraph(x + indent, y + type::kLabel, w - indent, words, Face::regular, type::kLabel, theme.ink2);
     const Box box = take(float(lines) * type::line_height(type::kLabel));
     node(Role::text, std::string(note_id), std::string(label) + ": " + words, box);
   };

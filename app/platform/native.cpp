@@ -56,11 +56,23 @@ void on_key(GLFWwindow*, int key, int, int action, int mods) {
     if (key == GLFW_KEY_Z) state().host->key({shift ? Key::redo : Key::undo});
     return;
   }
-  const struct { int glfw; Key key; } keys[] = {
-      {GLFW_KEY_TAB, Key::tab}, {GLFW_KEY_ENTER, Key::enter}, {GLFW_KEY_KP_ENTER, Key::enter}, {GLFW_KEY_SPACE, Key::space},
-      {GLFW_KEY_ESCAPE, Key::escape}, {GLFW_KEY_LEFT, Key::left}, {GLFW_KEY_RIGHT, Key::right}, {GLFW_KEY_UP, Key::up},
-      {GLFW_KEY_DOWN, Key::down}, {GLFW_KEY_PAGE_UP, Key::page_up}, {GLFW_KEY_PAGE_DOWN, Key::page_down},
-      {GLFW_KEY_HOME, Key::home}, {GLFW_KEY_END, Key::end}, {GLFW_KEY_BACKSPACE, Key::backspace}};
+  const struct {
+    int glfw;
+    Key key;
+  } keys[] = {{GLFW_KEY_TAB, Key::tab},
+              {GLFW_KEY_ENTER, Key::enter},
+              {GLFW_KEY_KP_ENTER, Key::enter},
+              {GLFW_KEY_SPACE, Key::space},
+              {GLFW_KEY_ESCAPE, Key::escape},
+              {GLFW_KEY_LEFT, Key::left},
+              {GLFW_KEY_RIGHT, Key::right},
+              {GLFW_KEY_UP, Key::up},
+              {GLFW_KEY_DOWN, Key::down},
+              {GLFW_KEY_PAGE_UP, Key::page_up},
+              {GLFW_KEY_PAGE_DOWN, Key::page_down},
+              {GLFW_KEY_HOME, Key::home},
+              {GLFW_KEY_END, Key::end},
+              {GLFW_KEY_BACKSPACE, Key::backspace}};
   for (const auto& entry : keys)
     if (entry.glfw == key) state().host->key({entry.key, shift});
 }
@@ -120,7 +132,8 @@ bool start(Host& host, int width, int height, const char* title) {
   glfwSwapInterval(1);
   ImGui::CreateContext();
   ImGui::GetIO().IniFilename = nullptr;
-  ImGui_ImplGlfw_InitForOpenGL(the.window, false);  // our own callbacks: the parts read events, not the mouse's state
+  ImGui_ImplGlfw_InitForOpenGL(the.window,
+                               false);  // our own callbacks: the parts read events, not the mouse's state
   ImGui_ImplOpenGL3_Init("#version 130");
   glfwSetMouseButtonCallback(the.window, on_button);
   glfwSetCursorPosCallback(the.window, on_move);

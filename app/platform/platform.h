@@ -1,5 +1,5 @@
-// What the program asks of the machine it runs on: one implementation natively, one for the web. Nothing else in app/
-// knows which one it is.
+// What the program asks of the machine it runs on: one implementation natively, one for the web. Nothing else in
+// app/ knows which one it is.
 #pragma once
 
 #include <string>
@@ -27,7 +27,22 @@ struct Pointer {
 };
 
 enum class Key : unsigned char {
-  tab, enter, space, escape, left, right, up, down, page_up, page_down, home, end, backspace, character, undo, redo
+  tab,
+  enter,
+  space,
+  escape,
+  left,
+  right,
+  up,
+  down,
+  page_up,
+  page_down,
+  home,
+  end,
+  backspace,
+  character,
+  undo,
+  redo
 };
 
 /// One key press (repeats included). `character` carries the typed character in `code_point`.
@@ -48,35 +63,38 @@ struct MirrorAction {
 class Host {
  public:
   virtual ~Host() = default;
-  virtual void prepare() {}                               // before the backend's new frame: fonts may be built anew here
-  virtual void frame() = 0;                               // between the backend's new frame and its rendering
+  virtual void prepare() {}  // before the backend's new frame: fonts may be built anew here
+  virtual void frame() = 0;  // between the backend's new frame and its rendering
   virtual void pointer(const Pointer&) = 0;
   virtual void wheel(float x, float y, float dx, float dy) = 0;  // CSS px, dy > 0 scrolls down
   virtual void key(const KeyPress&) = 0;
   virtual void act(const MirrorAction&) = 0;
-  virtual void view_changed() = 0;                        // size, ratio, insets, motion
-  virtual void stored(bool ok) = 0;                       // outcome of the last save
+  virtual void view_changed() = 0;   // size, ratio, insets, motion
+  virtual void stored(bool ok) = 0;  // outcome of the last save
   virtual void file_picked(std::string_view name, std::string_view text) = 0;
-  virtual void update_waits() = 0;                        // a newer build is complete and waits for the person's word
+  virtual void update_waits() = 0;  // a newer build is complete and waits for the person's word
 };
 
-/// Opens the window or takes the canvas, makes the OpenGL context and Dear ImGui's renderer. False: `trouble()` says why.
+/// Opens the window or takes the canvas, makes the OpenGL context and Dear ImGui's renderer. False: `trouble()`
+/// says why.
 bool start(Host& host, int width, int height, const char* title);
 std::string_view trouble();
-/// Runs until the window closes. On the web: arranges the first frame and returns at once; the page keeps the program.
+/// Runs until the window closes. On the web: arranges the first frame and returns at once; the page keeps the
+/// program.
 void run();
 
-void wake(int frames = 1);       // draw that many frames soon; without a wake nothing is drawn
-void wake_in(double seconds);    // one frame at the next known change; the earliest request counts
+void wake(int frames = 1);     // draw that many frames soon; without a wake nothing is drawn
+void wake_in(double seconds);  // one frame at the next known change; the earliest request counts
 View view();
-double now_s();                  // monotonic
-void rebuild_font_texture();     // after the atlas was built anew
+double now_s();                         // monotonic
+void rebuild_font_texture();            // after the atlas was built anew
 void mirror(std::string_view json);     // the accessible tree; called only when it differs from the last one
 void copy_text(std::string_view text);  // to the clipboard
 void save_file(std::string_view name, std::string_view text);  // hands the person a file
-bool pick_file();                       // asks for one; answers through file_picked. False: a file is dropped on the window here
-/// Opens a page of our own ("licences.html") in a new tab: empty. Where there are no tabs: the page's text, to be shown instead.
+bool pick_file();  // asks for one; answers through file_picked. False: a file is dropped on the window here
+/// Opens a page of our own ("licences.html") in a new tab: empty. Where there are no tabs: the page's text, to be
+/// shown instead.
 std::string_view open_page(std::string_view page);
-void take_update();                     // the person said so: start the waiting build
+void take_update();  // the person said so: start the waiting build
 
 }  // namespace gs::platform

@@ -29,7 +29,8 @@ void sheet_head(Ui& ui) {
   const float top = ui.y;
   ui.title("Feed line", "sheet");
   const Box why{ui.right() - 92, top - 4, 92, 48};
-  if (ui.button_in(why, "why:headline", "Why", parts::Weight::plain, Icon::why, type::kBody, true, "Why this power to antenna")) {
+  if (ui.button_in(why, "why:headline", "Why", parts::Weight::plain, Icon::why, type::kBody, true,
+                   "Why this power to antenna")) {
     ui.session.view.panel = Panel::why;
     ui.session.view.why = R::feedline_power_to_antenna_w;
     ui.wake_at(ui.now_s);
@@ -61,8 +62,10 @@ void drawing(Ui& ui) {
 
 void cable_choice(Ui& ui) {
   const Session& session = ui.session;
-  if (ui.row("feedline.cable:row", lever(L::feedline_cable).name, value_text(session.plan(), L::feedline_cable, session.style()),
-             value_text(session.plan(), L::feedline_cable, session.style()), session.view.panel == Panel::choices ? 1 : 0)) {
+  if (ui.row("feedline.cable:row", lever(L::feedline_cable).name,
+             value_text(session.plan(), L::feedline_cable, session.style()),
+             value_text(session.plan(), L::feedline_cable, session.style()),
+             session.view.panel == Panel::choices ? 1 : 0)) {
     ui.session.view.panel = Panel::choices;
     ui.session.view.lever = L::feedline_cable;
     ui.hand.scroll_to("choices", 0);
@@ -76,13 +79,14 @@ void levers(Ui& ui, bool with_length) {
     ui.slider(L::feedline_length_m);
     ui.gap();
   }
-  for (const L id : {L::antenna_frequency_mhz, L::radio_transmit_power_w, L::radio_full_power_w, L::feedline_measured_swr,
-                     L::feedline_measured_at, L::antenna_feed_r_ohm, L::antenna_feed_x_ohm, L::radio_tuner,
-                     L::radio_fold_back_swr, L::feedline_roll_loss_pct})
+  for (const L id : {L::antenna_frequency_mhz, L::radio_transmit_power_w, L::radio_full_power_w,
+                     L::feedline_measured_swr, L::feedline_measured_at, L::antenna_feed_r_ohm,
+                     L::antenna_feed_x_ohm, L::radio_tuner, L::radio_fold_back_swr, L::feedline_roll_loss_pct})
     ui.lever_row(id);
   ui.gap();
   for (const Check& check : checks()) {
-    if (ui.button("open:" + std::string(check.key), check.question, parts::Weight::plain, Icon::why)) open_check(ui, check.key);
+    if (ui.button("open:" + std::string(check.key), check.question, parts::Weight::plain, Icon::why))
+      open_check(ui, check.key);
     ui.gap();
   }
 }
@@ -90,7 +94,8 @@ void levers(Ui& ui, bool with_length) {
 void choices(Ui& ui) {
   const std::string name(lever(ui.session.view.lever).name);
   const Box head = ui.take(48);
-  ui.pen.text(head.x, look::Pen::centred(head.mid_y(), type::kLead), name, look::Face::bold, type::kLead, ui.theme.ink);
+  ui.pen.text(head.x, look::Pen::centred(head.mid_y(), type::kLead), name, look::Face::bold, type::kLead,
+              ui.theme.ink);
   ui.node(Role::heading, "choices:title", name, head).level = 2;
   if (ui.icon_button({head.right() - 48, head.y, 48, 48}, "choices:close", "Close", Icon::close, ui.theme.ink)) {
     ui.session.view.panel = Panel::none;
@@ -111,11 +116,16 @@ void feedline(Ui& ui) {
   ui.open_group(Role::main, "main", "Feed line", {ui.surface.x, top, ui.surface.w, height});
   const bool on_side = ui.layout == look::Layout::on_side;
   const bool side_by_side = ui.layout != look::Layout::phone && ui.layout != look::Layout::portrait;
-  if (panel == Panel::check || (panel == Panel::why && !side_by_side) || ((panel == Panel::keypad || panel == Panel::choices) && ui.phone()) || (panel == Panel::keypad && on_side)) {
+  if (panel == Panel::check || (panel == Panel::why && !side_by_side) ||
+      ((panel == Panel::keypad || panel == Panel::choices) && ui.phone()) || (panel == Panel::keypad && on_side)) {
     ui.column(left, width, top);
-    if (panel == Panel::keypad && on_side) ui.begin_scroll("keypad:scroll", {ui.surface.x, top, ui.surface.w, height});
+    if (panel == Panel::keypad && on_side)
+      ui.begin_scroll("keypad:scroll", {ui.surface.x, top, ui.surface.w, height});
     if (panel == Panel::keypad && on_side) ui.column(left, width, ui.y);
-    panel == Panel::check ? ui.check_panel() : panel == Panel::why ? ui.why_panel() : panel == Panel::keypad ? ui.keypad() : choices(ui);
+    panel == Panel::check    ? ui.check_panel()
+    : panel == Panel::why    ? ui.why_panel()
+    : panel == Panel::keypad ? ui.keypad()
+                             : choices(ui);
     if (panel == Panel::keypad && on_side) ui.end_scroll();
     ui.close_group();
     return;
@@ -128,13 +138,17 @@ void feedline(Ui& ui) {
     sheet_head(ui);
     drawing(ui);
     ui.gap(16);
-    if (panel == Panel::keypad) ui.keypad();
-    else if (panel == Panel::choices) choices(ui);
-    else levers(ui, !ui.phone());
+    if (panel == Panel::keypad)
+      ui.keypad();
+    else if (panel == Panel::choices)
+      choices(ui);
+    else
+      levers(ui, !ui.phone());
     ui.gap(16);
     ui.end_scroll();
     if (foot > 0) {
-      ui.pen.line({ui.surface.x, ui.surface.bottom() - foot}, {ui.surface.right(), ui.surface.bottom() - foot}, ui.theme.ink, look::stroke::kRule);
+      ui.pen.line({ui.surface.x, ui.surface.bottom() - foot}, {ui.surface.right(), ui.surface.bottom() - foot},
+                  ui.theme.ink, look::stroke::kRule);
       ui.column(left, width, ui.surface.bottom() - foot + 8);
       ui.slider(L::feedline_length_m);
     }

@@ -57,7 +57,9 @@ void header(parts::Ui& ui) {
     ui.wake_at(ui.now_s);
   }
   const ThemeName next = ThemeName((int(session.settings.theme) + 1) % int(ThemeName::count));
-  if (icon("theme", "Theme " + std::string(theme_word(session.settings.theme)) + ", change to " + std::string(theme_word(next)),
+  if (icon("theme",
+           "Theme " + std::string(theme_word(session.settings.theme)) + ", change to " +
+               std::string(theme_word(next)),
            theme_icon(session.settings.theme), ui.theme.ink)) {
     session.settings.theme = next;
     ui.wake_at(ui.now_s);
@@ -67,7 +69,10 @@ void header(parts::Ui& ui) {
     ui.wake_at(ui.now_s);
   }
   const bool pinned = session.outing().pinned.has_value();
-  const std::string pin_words = !pinned ? "Pin this plan" : session.outing().pinned_name.empty() ? "Pinned" : "Pinned at " + session.outing().pinned_name;
+  const std::string pin_words = !pinned ? "Pin this plan"
+                                : session.outing().pinned_name.empty()
+                                    ? "Pinned"
+                                    : "Pinned at " + session.outing().pinned_name;
   bool pin_tapped = false;
   if (ui.phone()) {
     pin_tapped = icon("pin", pin_words, Icon::pin, ui.theme.pin);
@@ -78,7 +83,8 @@ void header(parts::Ui& ui) {
     if (ui.hand.down("pin")) pen.fill(box, ui.theme.fold, look::radius::kChip);
     const look::Ground ground(pen, ui.hand.down("pin") ? ui.theme.fold : ui.theme.paper);
     pen.icon(Icon::pin, box.x + 10, box.mid_y() - 12, 24, ui.theme.pin);
-    pen.text(box.x + 38, look::Pen::centred(box.mid_y(), type::kLabel), pin_words, Face::bold, type::kLabel, ui.theme.pin);
+    pen.text(box.x + 38, look::Pen::centred(box.mid_y(), type::kLabel), pin_words, Face::bold, type::kLabel,
+             ui.theme.pin);
     mirror::Node record;
     record.role = Role::button;
     record.id = "pin";
@@ -103,10 +109,12 @@ void header(parts::Ui& ui) {
     // two small lines rather than half a name
     pen.text(mark.right() + 4, bar.mid_y() - 3, lines[0], Face::bold, type::kLabel, ui.theme.ink);
     const std::string_view rest = std::string_view(name).substr(std::size_t(lines[1].data() - name.data()));
-    pen.text(mark.right() + 4, bar.mid_y() + 17, pen.elided(rest, room, Face::bold, type::kLabel), Face::bold, type::kLabel, ui.theme.ink);
+    pen.text(mark.right() + 4, bar.mid_y() + 17, pen.elided(rest, room, Face::bold, type::kLabel), Face::bold,
+             type::kLabel, ui.theme.ink);
     name_w = room;
   } else {
-    name_w = pen.text(mark.right() + 4, base, pen.elided(name, room, Face::bold, type::kLead), Face::bold, type::kLead, ui.theme.ink);
+    name_w = pen.text(mark.right() + 4, base, pen.elided(name, room, Face::bold, type::kLead), Face::bold,
+                      type::kLead, ui.theme.ink);
   }
   const Plan& plan = session.plan();
   std::string second = session.outing().date;
@@ -122,11 +130,13 @@ void header(parts::Ui& ui) {
     ui.column(ui.surface.x + ui.margin(), ui.surface.w - 2 * ui.margin(), bar.bottom() + 4);
     ui.open_group(Role::group, "pin:choices", "The pin", {ui.x, ui.y, ui.w, 56});
     const float each = (ui.w - 16) / 3;
-    const struct { const char* id; const char* label; } items[] = {
-        {"pin:move", "Move pin here"}, {"pin:back", "Go back to pin"}, {"pin:out", "Take pin out"}};
+    const struct {
+      const char* id;
+      const char* label;
+    } items[] = {{"pin:move", "Move pin here"}, {"pin:back", "Go back to pin"}, {"pin:out", "Take pin out"}};
     for (int i = 0; i < 3; ++i) {
-      if (!ui.button_in({ui.x + float(i) * (each + 8), ui.y, each, 56}, items[i].id, items[i].label, parts::Weight::plain,
-                        Icon::count, type::kLabel))
+      if (!ui.button_in({ui.x + float(i) * (each + 8), ui.y, each, 56}, items[i].id, items[i].label,
+                        parts::Weight::plain, Icon::count, type::kLabel))
         continue;
       if (i == 0) session.pin();
       if (i == 1) session.go_to_pin();

@@ -36,7 +36,9 @@ void link(Ui& ui) {
     any = true;
     ui.lever_row(L(i));
   }
-  if (!any) ui.paragraph("Not known. This link does not answer yet; the others do not wait for it.", "sheet:none", ui.theme.ink2);
+  if (!any)
+    ui.paragraph("Not known. This link does not answer yet; the others do not wait for it.", "sheet:none",
+                 ui.theme.ink2);
   ui.gap(16);
   ui.end_scroll();
   ui.close_group();

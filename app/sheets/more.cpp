@@ -15,11 +15,13 @@ using parts::Ui;
 namespace {
 
 template <class T>
-bool pick(Ui& ui, std::string_view id, std::string_view name, T& value, std::initializer_list<std::pair<T, const char*>> options) {
+bool pick(Ui& ui, std::string_view id, std::string_view name, T& value,
+          std::initializer_list<std::pair<T, const char*>> options) {
   ui.pen.text(ui.x, ui.y + 20, name, look::Face::bold, look::type::kBody, ui.theme.ink);
   ui.gap(28);
   std::vector<Ui::Chip> items;
-  for (const auto& option : options) items.push_back({std::string(id) + "=" + option.second, option.second, {}, option.first == value});
+  for (const auto& option : options)
+    items.push_back({std::string(id) + "=" + option.second, option.second, {}, option.first == value});
   const int tapped = ui.chips(id, name, items);
   ui.gap(16);
   if (tapped < 0) return false;
@@ -58,9 +60,12 @@ void more(Ui& ui) {
   ui.section("How it reads", "more:reads");
   pick(ui, "settings.text", "Text size", session.settings.text_pct,
        {{100, "100 %"}, {125, "125 %"}, {150, "150 %"}, {200, "200 %"}});
-  pick(ui, "settings.hand", "Controls for the", session.settings.left_hand, {{false, "right hand"}, {true, "left hand"}});
-  pick(ui, "settings.length", "Lengths and weights", session.settings.style.feet, {{false, "metres"}, {true, "feet"}});
-  pick(ui, "settings.decimal", "Decimal sign", session.settings.style.decimal_sign, {{'.', "point 7.5"}, {',', "comma 7,5"}});
+  pick(ui, "settings.hand", "Controls for the", session.settings.left_hand,
+       {{false, "right hand"}, {true, "left hand"}});
+  pick(ui, "settings.length", "Lengths and weights", session.settings.style.feet,
+       {{false, "metres"}, {true, "feet"}});
+  pick(ui, "settings.decimal", "Decimal sign", session.settings.style.decimal_sign,
+       {{'.', "point 7.5"}, {',', "comma 7,5"}});
   const float first_bottom = ui.y;
   if (two) ui.column(left + each + 40, each, start);
   ui.section("This outing", "more:outing");
@@ -85,11 +90,14 @@ void more(Ui& ui) {
   }
   ui.gap(16);
   ui.section("About", "more:about");
-  ui.paragraph("Groundsheet computes an outing as one chain, from the battery to the contacts. Figures are as good as what they "
-               "rest on: Why shows it. Local rules, licensed practice and your own eyes come first.",
-               "more:words", ui.theme.ink);
+  ui.paragraph(
+      "Groundsheet computes an outing as one chain, from the battery to the contacts. Figures are as good as what "
+      "they "
+      "rest on: Why shows it. Local rules, licensed practice and your own eyes come first.",
+      "more:words", ui.theme.ink);
   ui.gap();
-  if (ui.button("page:methods", "How the figures are made", parts::Weight::plain, Icon::why)) show_page(ui, "methods.html");
+  if (ui.button("page:methods", "How the figures are made", parts::Weight::plain, Icon::why))
+    show_page(ui, "methods.html");
   ui.gap();
   if (ui.button("page:licences", "Licences", parts::Weight::plain, Icon::count)) show_page(ui, "licences.html");
   ui.gap(24);

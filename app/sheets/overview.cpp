@@ -15,9 +15,10 @@ namespace {
 void say_verdict(Ui& ui, const Verdict& words) {
   look::Pen& pen = ui.pen;
   const float size = ui.phone() || ui.layout == look::Layout::on_side ? type::kLead : type::kValue;
-  const ImU32 cause_colour = words.state == State::none || words.state == State::holds || words.state == State::unknown
-                                 ? ui.theme.ink2
-                                 : parts::colour_of(ui.theme, words.state);
+  const ImU32 cause_colour =
+      words.state == State::none || words.state == State::holds || words.state == State::unknown
+          ? ui.theme.ink2
+          : parts::colour_of(ui.theme, words.state);
   const float top = ui.y;
   const float step = type::line_height(size);
   const float head_w = pen.width(words.headline, Face::bold, size);
@@ -33,7 +34,8 @@ void say_verdict(Ui& ui, const Verdict& words) {
     const int lines = pen.paragraph(ui.x, ui.y + small, ui.w, words.cause, Face::bold, small, cause_colour);
     ui.gap(float(lines) * type::line_height(small));
   }
-  mirror::Node& record = ui.node(Role::status, "verdict", words.headline + " " + words.cause, {ui.x, top, ui.w, ui.y - top});
+  mirror::Node& record =
+      ui.node(Role::status, "verdict", words.headline + " " + words.cause, {ui.x, top, ui.w, ui.y - top});
   record.live = true;
 }
 
@@ -42,20 +44,23 @@ void two_ways(Ui& ui) {
   ui.section("Two ways to begin", "begin");
   const float each = ui.phone() ? ui.w : (ui.w - 16) / 2;
   const Box first{ui.x, ui.y + 8, each, 64};
-  const Box second = ui.phone() ? Box{ui.x, first.bottom() + 8, each, 64} : Box{first.right() + 16, first.y, each, 64};
+  const Box second =
+      ui.phone() ? Box{ui.x, first.bottom() + 8, each, 64} : Box{first.right() + 16, first.y, each, 64};
   if (ui.button_in(first, "begin:own", "Fill in the feed line", parts::Weight::main, Icon::feed, type::kBody)) {
     session.view.sheet = Sheet::link;
     session.view.link = Link::feedline;
     ui.wake_at(ui.now_s);
   }
-  if (ui.button_in(second, "begin:sample", "Start from a sample outing", parts::Weight::plain, Icon::kit, type::kBody)) {
+  if (ui.button_in(second, "begin:sample", "Start from a sample outing", parts::Weight::plain, Icon::kit,
+                   type::kBody)) {
     session.open(sample_outing(), "opening the sample");
     ui.wake_at(ui.now_s);
   }
   ui.y = second.bottom() + 12;
-  ui.paragraph("Each link shows a figure as soon as it can; the rest stay \u201Cnot known\u201D. Nothing is guessed without "
-               "saying so, and nothing leaves this device.",
-               "begin:words", ui.theme.ink);
+  ui.paragraph(
+      "Each link shows a figure as soon as it can; the rest stay \u201Cnot known\u201D. Nothing is guessed without "
+      "saying so, and nothing leaves this device.",
+      "begin:words", ui.theme.ink);
 }
 
 /// The bar at the foot: what limits, and the way there.
@@ -64,7 +69,8 @@ void limits_me(Ui& ui, const Verdict& words, Box box) {
   const bool holds = words.state == State::holds;
   const std::string name(link_name(reading(words.binds).link));
   const std::string label = holds ? "Nearest to its limit: " + name : name + " limits you";
-  if (ui.button_in(box, "limits", label, ui.phone() ? parts::Weight::main : parts::Weight::plain, parts::icon_of(reading(words.binds).link), type::kBody)) {
+  if (ui.button_in(box, "limits", label, ui.phone() ? parts::Weight::main : parts::Weight::plain,
+                   parts::icon_of(reading(words.binds).link), type::kBody)) {
     ui.session.view.sheet = Sheet::link;
     ui.session.view.link = reading(words.binds).link;
     ui.session.view.panel = Panel::none;
@@ -105,7 +111,8 @@ void overview(Ui& ui) {
     const float top = ui.y;
     ui.column(left, each, top);
     ui.section("The feed line", "overview:feedline");
-    for (const R id : {R::feedline_power_to_antenna_w, R::feedline_total_loss_db, R::feedline_swr_at_radio, R::radio_turned_down_w}) {
+    for (const R id : {R::feedline_power_to_antenna_w, R::feedline_total_loss_db, R::feedline_swr_at_radio,
+                       R::radio_turned_down_w}) {
       ui.reading_row(id);
       ui.rule();
     }

@@ -5,11 +5,11 @@
 
 namespace gs::sheets {
 
-void header(parts::Ui& ui);     // mark, outing, undo, pin, theme, more
+void header(parts::Ui& ui);  // mark, outing, undo, pin, theme, more
 void overview(parts::Ui& ui);
 void feedline(parts::Ui& ui);
-void link(parts::Ui& ui);       // any link: its readings and levers from the tables
-void more(parts::Ui& ui);       // outing, reading aids, files, about
-void text(parts::Ui& ui);       // a page of words
+void link(parts::Ui& ui);  // any link: its readings and levers from the tables
+void more(parts::Ui& ui);  // outing, reading aids, files, about
+void text(parts::Ui& ui);  // a page of words
 
 }  // namespace gs::sheets

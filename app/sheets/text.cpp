@@ -7,7 +7,8 @@ using parts::Ui;
 
 void text(Ui& ui) {
   const float left = ui.surface.x + ui.margin(), width = std::min(ui.surface.w - 2 * ui.margin(), 760.0F);
-  ui.open_group(mirror::Role::main, "main", "A page of words", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});
+  ui.open_group(mirror::Role::main, "main", "A page of words",
+                {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});
   ui.begin_scroll("text", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});
   ui.column(left, width, ui.y + 8);
   std::string_view rest = ui.session.view.text;

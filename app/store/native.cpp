@@ -76,7 +76,8 @@ std::string read(const char* name, std::vector<std::string>& notes) {
     std::string text;
     const Found found = read_copy(path, text);
     if (found == Found::good) {
-      if (damaged) notes.push_back(std::string("A damaged copy of the ") + name + " was set aside; the other copy is in use.");
+      if (damaged)
+        notes.push_back(std::string("A damaged copy of the ") + name + " was set aside; the other copy is in use.");
       return text;
     }
     if (found == Found::damaged) {

@@ -17,8 +17,9 @@ inline constexpr std::size_t kMostNameChars = 80;
 inline constexpr int kFileVersion = 1;
 
 /// What came out of reading a file. Refused: `refusal` says why in one line and the outing is empty.
-/// `notes` tell what was read otherwise than written (unknown keys kept, a value outside its range left out, ...), a line each,
-/// each naming the key. `newer` is true when the file's version number is above ours: never overwrite it unasked.
+/// `notes` tell what was read otherwise than written (unknown keys kept, a value outside its range left out, ...),
+/// a line each, each naming the key. `newer` is true when the file's version number is above ours: never overwrite
+/// it unasked.
 struct LoadedOuting {
   Outing outing;
   std::string refusal;
@@ -26,24 +27,25 @@ struct LoadedOuting {
   bool newer = false;
 };
 
-// `Outing::kept` is what a file held that this version does not know, as compact JSON in the order of the file: {"top": {key:
-// value}, "levers": {..}, "pinned": {..}, "pinned_levers": {..}}. A part is absent when it is empty; "" when all are. Values of
-// any kind are kept whole, numbers with the digits they came with (also "stints", "kit", "tally", "measured" of later versions).
+// `Outing::kept` is what a file held that this version does not know, as compact JSON in the order of the file:
+// {"top": {key: value}, "levers": {..}, "pinned": {..}, "pinned_levers": {..}}. A part is absent when it is empty;
+// "" when all are. Values of any kind are kept whole, numbers with the digits they came with (also "stints", "kit",
+// "tally", "measured" of later versions).
 
-/// Reads an outing file: {"groundsheet": 1, "kind": "outing", "name", "date", "levers": {key: value}, "pinned": {}, ...}.
-/// "pinned" is {"name": text, "levers": {key: value}}; nothing is pinned while its "levers" are absent.
-/// Never throws. Refused: over 1 MB (also when it would be so written back), deeper than 16, not JSON, not an object, no or
-/// wrong "groundsheet"/"kind".
-/// A lever value of the wrong type, not finite, or outside least..most is left out and noted with the key and the range;
-/// an unknown choice key likewise. A number may stand as text with its unit ("50ft"): read_quantity reads it, and it is noted.
-/// Names and text levers are cut to 80 characters, control characters stripped, bad UTF-8 replaced. Of a key that comes twice
-/// the last counts. At most 40 notes, then one that counts the rest.
+/// Reads an outing file: {"groundsheet": 1, "kind": "outing", "name", "date", "levers": {key: value}, "pinned": {},
+/// ...}. "pinned" is {"name": text, "levers": {key: value}}; nothing is pinned while its "levers" are absent. Never
+/// throws. Refused: over 1 MB (also when it would be so written back), deeper than 16, not JSON, not an object, no
+/// or wrong "groundsheet"/"kind". A lever value of the wrong type, not finite, or outside least..most is left out
+/// and noted with the key and the range; an unknown choice key likewise. A number may stand as text with its unit
+/// ("50ft"): read_quantity reads it, and it is noted. Names and text levers are cut to 80 characters, control
+/// characters stripped, bad UTF-8 replaced. Of a key that comes twice the last counts. At most 40 notes, then one
+/// that counts the rest.
 LoadedOuting read_outing(std::string_view text);
 
-/// Writes it, two-space indented, keys in table order, unset levers absent, then what was kept. Ends with a newline.
-/// read_outing(write_outing(o)).outing == o for every o that read_outing or `with` can make. Texts are written as they are:
-/// pass what a person types through clean_text(text, kMostNameChars) first (utf8.h). Kept "pinned_levers" are only written
-/// while something is pinned.
+/// Writes it, two-space indented, keys in table order, unset levers absent, then what was kept. Ends with a
+/// newline. read_outing(write_outing(o)).outing == o for every o that read_outing or `with` can make. Texts are
+/// written as they are: pass what a person types through clean_text(text, kMostNameChars) first (utf8.h). Kept
+/// "pinned_levers" are only written while something is pinned.
 std::string write_outing(const Outing& outing);
 
 /// `kept` without the parts that belong to the pinned plan: for whoever pins another plan or takes the pin away.
@@ -57,7 +59,8 @@ struct LoadedSettings {
 LoadedSettings read_settings(std::string_view text);
 std::string write_settings(const Settings& settings);
 
-/// JSON string literal of UTF-8 text, with quotes, everything beyond printable ASCII but valid UTF-8 kept, the rest escaped.
+/// JSON string literal of UTF-8 text, with quotes, everything beyond printable ASCII but valid UTF-8 kept, the rest
+/// escaped.
 std::string json_quote(std::string_view text);
 
 }  // namespace gs

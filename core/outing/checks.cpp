@@ -44,7 +44,8 @@ CheckValues resolve_check(const Check& check, const std::vector<Value>& given, c
     const CheckInput& input = check.inputs[i];
     double x = kNaN;
     From from = From::yours;
-    if (const double* number = std::get_if<double>(&given[i]); number && input.row.kind == Kind::number) x = *number;
+    if (const double* number = std::get_if<double>(&given[i]); number && input.row.kind == Kind::number)
+      x = *number;
     if (const std::string* key = std::get_if<std::string>(&given[i]); key && input.row.kind == Kind::choice) {
       const std::span<const Option> options = input.row.options();
       for (std::size_t k = 0; k < options.size(); ++k)
@@ -76,7 +77,11 @@ CheckOutcome work_out(const Check& check, const CheckValues& values) {
     const CheckResult& row = check.results[i];
     Figure figure = unknown(Doubt::missing, L::count);
     if (std::isfinite(numbers[i])) {
-      figure = {.value = numbers[i], .low = numbers[i], .high = numbers[i], .slack = kNaN, .state = State::none,
+      figure = {.value = numbers[i],
+                .low = numbers[i],
+                .high = numbers[i],
+                .slack = kNaN,
+                .state = State::none,
                 .doubt = Doubt::none};
       if (row.limit != row.ease) {
         figure.slack = (figure.value - row.limit) / (row.ease - row.limit);
@@ -101,9 +106,10 @@ ReadValue read_value(const Lever& row, std::string_view text) {
   const Parsed parsed = read_quantity(text, row.unit);
   if (!parsed.ok()) return {{}, name + ": " + parsed.trouble};
   if (parsed.value < row.least || parsed.value > row.most)
-    return {{}, name + ": " + std::string(text.substr(0, 40)) + " is outside " +
-                    print_quantity(row.least, row.unit, digits_needed(row.least, row.digits)).number + " to " +
-                    say_lever(row, row.most, {})};
+    return {{},
+            name + ": " + std::string(text.substr(0, 40)) + " is outside " +
+                print_quantity(row.least, row.unit, digits_needed(row.least, row.digits)).number + " to " +
+                say_lever(row, row.most, {})};
   return {parsed.value, {}};
 }
 

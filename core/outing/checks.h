@@ -9,14 +9,16 @@
 
 namespace gs {
 
-/// An input of a check: a lever-like row. `plan` names the lever whose value is taken while the person gives none; count: none.
+/// An input of a check: a lever-like row. `plan` names the lever whose value is taken while the person gives none;
+/// count: none.
 struct CheckInput {
   Lever row;
   L plan = L::count;
   R plan_reading = R::count;  // or the reading it is taken from
 };
 
-/// A result: a reading-like row, judged when ease != limit. `put_into` names the lever that the result may be put into.
+/// A result: a reading-like row, judged when ease != limit. `put_into` names the lever that the result may be put
+/// into.
 struct CheckResult {
   Reading row;
   double limit = 0, ease = 0;
@@ -30,8 +32,8 @@ struct Check {
   std::span<const CheckResult> results;
   std::string_view measure;  // how to measure, in a sentence or two
   std::string_view source;
-  /// Numbers by input (NaN: not given) to numbers by result (NaN: not known). Returns why something is not known or to be
-  /// taken with care, or "".
+  /// Numbers by input (NaN: not given) to numbers by result (NaN: not known). Returns why something is not known or
+  /// to be taken with care, or "".
   std::string (*work)(std::span<const double> in, std::span<double> out);
 };
 

@@ -11,12 +11,14 @@ namespace {
 
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
-constexpr R kRestOnLossLaw[] = {R::feedline_matched_loss_db,    R::feedline_total_loss_db,   R::feedline_arrives_pct,
-                                R::feedline_power_to_antenna_w, R::feedline_cable_matched_w, R::feedline_cable_swr_w,
-                                R::feedline_swr_at_radio,       R::antenna_swr,              R::radio_turned_down_w};
+constexpr R kRestOnLossLaw[] = {R::feedline_matched_loss_db, R::feedline_total_loss_db,
+                                R::feedline_arrives_pct,     R::feedline_power_to_antenna_w,
+                                R::feedline_cable_matched_w, R::feedline_cable_swr_w,
+                                R::feedline_swr_at_radio,    R::antenna_swr,
+                                R::radio_turned_down_w};
 
-/// Whether the figure owes nothing to the line's loss: an SWR is as given at the end where the load is known, and the set
-/// turns down by what stands at its own end.
+/// Whether the figure owes nothing to the line's loss: an SWR is as given at the end where the load is known, and
+/// the set turns down by what stands at its own end.
 bool as_given(R id, LoadFrom from) {
   if (id == R::antenna_swr) return from == LoadFrom::impedance || from == LoadFrom::swr_at_antenna;
   if (id == R::feedline_swr_at_radio || id == R::radio_turned_down_w) return from == LoadFrom::swr_at_radio;
@@ -48,7 +50,8 @@ struct Watts {
 Watts watts(const Plan& plan, const FeedlineJoin& join) {
   Watts result;
   if (!plan.has(L::radio_transmit_power_w)) {
-    result.why_not = {Doubt::missing, plan.has(L::radio_full_power_w) ? L::radio_transmit_power_w : L::radio_full_power_w};
+    result.why_not = {Doubt::missing,
+                      plan.has(L::radio_full_power_w) ? L::radio_transmit_power_w : L::radio_full_power_w};
   } else if (plan[L::radio_transmit_power_w] > plan[L::radio_full_power_w]) {
     result.why_not = {Doubt::impossible, L::radio_transmit_power_w};
   } else if (!join.cable) {
@@ -90,18 +93,19 @@ Outlook evaluate(const Plan& plan) {
   }
 
   const bool load_known = join.cable && join.load_doubt == Doubt::none;
-  const Doubtful no_load = join.cable ? Doubtful{join.load_doubt, join.load_culprit}
-                                      : Doubtful{join.cable_doubt, join.cable_culprit};
+  const Doubtful no_load =
+      join.cable ? Doubtful{join.load_doubt, join.load_culprit} : Doubtful{join.cable_doubt, join.cable_culprit};
   if (load_known) {
-    put(R::feedline_total_loss_db, ranged(plan, R::feedline_total_loss_db, join.loss.typical_db, join.loss.least_db,
-                                          join.loss.most_db));
+    put(R::feedline_total_loss_db,
+        ranged(plan, R::feedline_total_loss_db, join.loss.typical_db, join.loss.least_db, join.loss.most_db));
     put(R::feedline_arrives_pct,
         ranged(plan, R::feedline_arrives_pct, 100 * share_through(join.loss.typical_db),
                100 * share_through(join.loss.most_db), 100 * share_through(join.loss.least_db)));
     put(R::feedline_swr_at_radio, judge(plan, R::feedline_swr_at_radio, join.swr_at_radio));
     put(R::antenna_swr, judge(plan, R::antenna_swr, join.swr_at_antenna));
   } else {
-    withhold({R::feedline_total_loss_db, R::feedline_arrives_pct, R::feedline_swr_at_radio, R::antenna_swr}, no_load);
+    withhold({R::feedline_total_loss_db, R::feedline_arrives_pct, R::feedline_swr_at_radio, R::antenna_swr},
+             no_load);
   }
 
   const Watts power = watts(plan, join);
@@ -111,13 +115,11 @@ Outlook evaluate(const Plan& plan) {
     const double matched_w = w - arrives(join.matched_db);
     const auto because_of_swr = [&](double loss_db) { return w - arrives(loss_db) - matched_w; };
     put(R::radio_turned_down_w, judge(plan, R::radio_turned_down_w, plan[L::radio_transmit_power_w] - w));
-    put(R::feedline_power_to_antenna_w,
-        ranged(plan, R::feedline_power_to_antenna_w, arrives(join.loss.typical_db), arrives(join.loss.most_db),
-               arrives(join.loss.least_db)));
+    put(R::feedline_power_to_antenna_w, ranged(plan, R::feedline_power_to_antenna_w, arrives(join.loss.typical_db),
+                                               arrives(join.loss.most_db), arrives(join.loss.least_db)));
     put(R::feedline_cable_matched_w, judge(plan, R::feedline_cable_matched_w, matched_w));
-    put(R::feedline_cable_swr_w,
-        ranged(plan, R::feedline_cable_swr_w, because_of_swr(join.loss.typical_db), because_of_swr(join.loss.least_db),
-               because_of_swr(join.loss.most_db)));
+    put(R::feedline_cable_swr_w, ranged(plan, R::feedline_cable_swr_w, because_of_swr(join.loss.typical_db),
+                                        because_of_swr(join.loss.least_db), because_of_swr(join.loss.most_db)));
   } else {
     withhold({R::radio_turned_down_w, R::feedline_power_to_antenna_w, R::feedline_cable_matched_w,
               R::feedline_cable_swr_w},

@@ -1,5 +1,5 @@
-// The feed line's share of the plan: cable, load and radio joined. Everything the feed line's readings, reasons and curves
-// rest on.
+// The feed line's share of the plan: cable, load and radio joined. Everything the feed line's readings, reasons and
+// curves rest on.
 #pragma once
 
 #include <vector>
@@ -14,12 +14,12 @@ namespace gs {
 /// Why a figure is not known or not to be taken at face value.
 enum class Doubt : unsigned char {
   none,
-  missing,         // an input is missing: the culprit
-  contradiction,   // the culprit contradicts another figure; `clashes` has the sentence
-  impossible,      // two levers cannot both be true; `clashes` has the sentence
-  not_in_catalogue,// the catalogue does not know it for the culprit's choice
-  outside_tested,  // computed, but outside the range the culprit's row was tested in
-  later,           // this link does not answer yet
+  missing,           // an input is missing: the culprit
+  contradiction,     // the culprit contradicts another figure; `clashes` has the sentence
+  impossible,        // two levers cannot both be true; `clashes` has the sentence
+  not_in_catalogue,  // the catalogue does not know it for the culprit's choice
+  outside_tested,    // computed, but outside the range the culprit's row was tested in
+  later,             // this link does not answer yet
 };
 
 /// What is known of the load at the antenna's end, best first.
@@ -37,13 +37,14 @@ struct FeedlineJoin {
   Doubt load_doubt = Doubt::none;
   L load_culprit = L::count;
   LoadFrom load_from = LoadFrom::none;
-  feedline::Complex load_ohm{};       // only from an impedance
+  feedline::Complex load_ohm{};  // only from an impedance
   double swr_at_antenna = 0, swr_at_radio = 0;
-  feedline::LossRange loss{};         // one value three times when the impedance is known
+  feedline::LossRange loss{};  // one value three times when the impedance is known
 };
 FeedlineJoin join_feedline(const Plan& plan);
 
-/// Matched loss of the plan's cable and length at another frequency, dB: the loss curve. NaN where the cable is not known.
+/// Matched loss of the plan's cable and length at another frequency, dB: the loss curve. NaN where the cable is not
+/// known.
 double matched_loss_at_db(const Plan& plan, double frequency_mhz);
 
 /// Measured figures that cannot be true behind this line, or that contradict the feed-point impedance.

@@ -20,7 +20,8 @@ struct Step {
 
 class History {
  public:
-  /// Call before a change. `same_gesture`: the step continues the last one (a drag is one step); only its words are renewed.
+  /// Call before a change. `same_gesture`: the step continues the last one (a drag is one step); only its words are
+  /// renewed.
   void record(const Outing& before, std::string what, bool same_gesture);
   bool can_undo() const { return !undo_.empty(); }
   bool can_redo() const { return !redo_.empty(); }

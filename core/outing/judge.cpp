@@ -10,22 +10,33 @@ constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 std::string_view state_word(State state) {
   switch (state) {
-    case State::holds: return "holds";
-    case State::tight: return "tight";
-    case State::fails: return "fails";
-    case State::none: return "";
-    case State::unknown: return "not known";
+    case State::holds:
+      return "holds";
+    case State::tight:
+      return "tight";
+    case State::fails:
+      return "fails";
+    case State::none:
+      return "";
+    case State::unknown:
+      return "not known";
   }
   return "";
 }
 
 Figure unknown(Doubt doubt, L culprit) {
-  return {.value = kNaN, .low = kNaN, .high = kNaN, .slack = kNaN, .state = State::unknown, .doubt = doubt,
+  return {.value = kNaN,
+          .low = kNaN,
+          .high = kNaN,
+          .slack = kNaN,
+          .state = State::unknown,
+          .doubt = doubt,
           .culprit = culprit};
 }
 
 Figure judge(const Plan& plan, R id, double value) {
-  Figure figure{.value = value, .low = value, .high = value, .slack = kNaN, .state = State::none, .doubt = Doubt::none};
+  Figure figure{
+      .value = value, .low = value, .high = value, .slack = kNaN, .state = State::none, .doubt = Doubt::none};
   if (!is_judged(id)) return figure;
   const double limit = plan[limit_lever(id)], ease = plan[ease_lever(id)];
   if (limit == ease || (ease > limit) != (reading(id).better == Better::more))

@@ -25,8 +25,8 @@ enum class L : unsigned char {
   count,
 };
 
-/// Plain levers plus two (limit, ease) for every judged reading. L::count counts the plain ones; as an id it is the first limit,
-/// so it says "none" only where plain levers alone can stand.
+/// Plain levers plus two (limit, ease) for every judged reading. L::count counts the plain ones; as an id it is the
+/// first limit, so it says "none" only where plain levers alone can stand.
 std::size_t lever_count();
 const Lever& lever(L id);
 /// The lever with this key, or L(lever_count()).

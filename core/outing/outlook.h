@@ -13,9 +13,11 @@ namespace gs {
 enum class State : unsigned char { holds, tight, fails, none, unknown };
 std::string_view state_word(State state);  // "holds", "tight", "fails", "", "not known"
 
-/// One reading's result. NaN value exactly where the state is unknown. slack: (value - limit) / (ease - limit), NaN where not judged.
+/// One reading's result. NaN value exactly where the state is unknown. slack: (value - limit) / (ease - limit), NaN
+/// where not judged.
 struct Figure {
-  double value, low, high, slack;  // low..high: what the value may be with what is not known (a measured SWR has no phase)
+  double value, low, high,
+      slack;  // low..high: what the value may be with what is not known (a measured SWR has no phase)
   State state = State::unknown;
   Doubt doubt = Doubt::later;
   L culprit = L::count;
@@ -36,8 +38,8 @@ Figure unknown(Doubt doubt, L culprit);
 /// A link's standing: its figure is the judged reading with the least slack.
 struct Standing {
   State state = State::unknown;
-  double slack;             // NaN where unknown
-  R binds = R::count;       // the reading that binds, or one that is not known, or count where the link has none yet
+  double slack;        // NaN where unknown
+  R binds = R::count;  // the reading that binds, or one that is not known, or count where the link has none yet
 };
 Standing standing(const Outlook& outlook, Link link);
 
@@ -57,8 +59,14 @@ Verdict verdict(const Plan& plan, const Outlook& outlook);
 
 /// Change of a reading against the pin.
 struct Change {
-  enum class Kind : unsigned char { none, same, better, worse, other } kind = Kind::none;  // none: one of the two is not known
-  double delta = 0;  // in the reading's unit
+  enum class Kind : unsigned char {
+    none,
+    same,
+    better,
+    worse,
+    other
+  } kind = Kind::none;  // none: one of the two is not known
+  double delta = 0;     // in the reading's unit
 };
 /// Same where the printed figures are the same.
 Change compare(R id, const Figure& now, const Figure& pinned);

@@ -12,7 +12,8 @@ namespace {
 
 double option_index(const Lever& row, const std::string& key) {
   const std::span<const Option> options = row.options();
-  const auto at = std::find_if(options.begin(), options.end(), [&](const Option& option) { return option.key == key; });
+  const auto at =
+      std::find_if(options.begin(), options.end(), [&](const Option& option) { return option.key == key; });
   return at == options.end() ? std::numeric_limits<double>::quiet_NaN() : double(at - options.begin());
 }
 
@@ -51,7 +52,8 @@ Plan resolve(const Values& set) {
 
 int digits_needed(double value, int most) {
   int digits = 0;
-  for (double scale = 1; digits < most && std::abs(value * scale - std::round(value * scale)) > 1e-6; ++digits) scale *= 10;
+  for (double scale = 1; digits < most && std::abs(value * scale - std::round(value * scale)) > 1e-6; ++digits)
+    scale *= 10;
   return digits;
 }
 
@@ -88,9 +90,10 @@ std::vector<Clash> clashes(const Plan& plan) {
   std::vector<Clash> found;
   const double full_w = plan[L::radio_full_power_w];
   if (plan[L::radio_transmit_power_w] > full_w) {
-    found.push_back({L::radio_transmit_power_w, L::radio_full_power_w,
-                     "Transmit power " + say_lever(lever(L::radio_transmit_power_w), plan[L::radio_transmit_power_w], {}) +
-                         " is more than the radio's full power " + say_lever(lever(L::radio_full_power_w), full_w, {}) + "."});
+    found.push_back(
+        {L::radio_transmit_power_w, L::radio_full_power_w,
+         "Transmit power " + say_lever(lever(L::radio_transmit_power_w), plan[L::radio_transmit_power_w], {}) +
+             " is more than the radio's full power " + say_lever(lever(L::radio_full_power_w), full_w, {}) + "."});
   }
   for (const Limit& row : limits()) {
     const R id = find_reading(row.reading_key);

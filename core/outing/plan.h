@@ -43,7 +43,7 @@ Outing with(Outing outing, L id, Value value);
 
 /// Two levers, each valid alone, that cannot both be true; and figures that contradict each other.
 struct Clash {
-  L first, second;      // the first is the one to doubt
+  L first, second;  // the first is the one to doubt
   std::string sentence;
 };
 std::vector<Clash> clashes(const Plan& plan);

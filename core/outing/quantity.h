@@ -9,26 +9,26 @@ namespace gs {
 
 /// The base unit of a number. Files and the plan hold bare numbers in these.
 enum class Unit : unsigned char {
-  none,            // SWR, counts, ratios
+  none,  // SWR, counts, ratios
   watt,
   volt,
   ampere,
   ampere_hour,
   decibel,
-  metre,           // lengths people rig: m, ft, in, cm
-  kilometre,       // distances on the globe: km, mi
+  metre,      // lengths people rig: m, ft, in, cm
+  kilometre,  // distances on the globe: km, mi
   megahertz,
   ohm,
   percent,
-  hour,            // a duration, printed "2 h 20"
-  minute,          // a duration in minutes, printed "45 min", "2 h 20"
-  clock_minute,    // minutes from local midnight of the date, printed "19:20"; may pass 1440
+  hour,          // a duration, printed "2 h 20"
+  minute,        // a duration in minutes, printed "45 min", "2 h 20"
+  clock_minute,  // minutes from local midnight of the date, printed "19:20"; may pass 1440
   celsius,
   gram,
   kilogram,
   wavelength,
   s_unit,
-  text,            // not a number at all
+  text,  // not a number at all
 };
 
 /// One way of writing a unit: value_in_base = number * factor + offset, or 10^(number/10)/1000 W for dBm.
@@ -57,12 +57,12 @@ struct Parsed {
   bool ok() const { return trouble.empty(); }
 };
 
-/// Reads "50ft", "50' 6\"", "7,5", "7.5 m", "360mA", "1h30", "2 h 20", "19:20", "40F", "-3 C", "12awg" (where a wire is
-/// asked for this is not the place), "14.06 MHz", "14060kHz", "40 %", "47 dBm", "5". A bare number is in the base unit.
-/// `m` is metre, `min` minute; `M` mega in MHz only. Spaces (also U+00A0, U+202F) between number and unit are free;
-/// U+2212 reads as minus; one comma or point is a decimal sign, a group separator is refused as ambiguous.
-/// Refused with a reason: empty, no number, unknown unit, unit of another kind (names both), not finite, text left over,
-/// longer than 64 bytes. Never throws, never depends on the locale.
+/// Reads "50ft", "50' 6\"", "7,5", "7.5 m", "360mA", "1h30", "2 h 20", "19:20", "40F", "-3 C", "12awg" (where a
+/// wire is asked for this is not the place), "14.06 MHz", "14060kHz", "40 %", "47 dBm", "5". A bare number is in
+/// the base unit. `m` is metre, `min` minute; `M` mega in MHz only. Spaces (also U+00A0, U+202F) between number and
+/// unit are free; U+2212 reads as minus; one comma or point is a decimal sign, a group separator is refused as
+/// ambiguous. Refused with a reason: empty, no number, unknown unit, unit of another kind (names both), not finite,
+/// text left over, longer than 64 bytes. Never throws, never depends on the locale.
 Parsed read_quantity(std::string_view text, Unit unit);
 
 /// A figure split for setting: number and unit stand in different sizes.
@@ -72,9 +72,9 @@ struct Printed {
 };
 
 /// Grams from 1000 up print as kilograms with one decimal more.
-/// Prints `value` (base unit) with `digits` decimals, rounded half away from zero, no "-0". Durations and clock ignore digits.
-/// Not finite prints as U+2013 alone. Percent never reads "0" or "100" while the value is strictly between: then "< 1", "> 99"
-/// (only when digits == 0 and the value is not exactly 0 or 100).
+/// Prints `value` (base unit) with `digits` decimals, rounded half away from zero, no "-0". Durations and clock
+/// ignore digits. Not finite prints as U+2013 alone. Percent never reads "0" or "100" while the value is strictly
+/// between: then "< 1", "> 99" (only when digits == 0 and the value is not exactly 0 or 100).
 Printed print_quantity(double value, Unit unit, int digits, const Style& style = {});
 /// "32.9 W": number, a plain space, unit.
 std::string say_quantity(double value, Unit unit, int digits, const Style& style = {});

@@ -32,18 +32,24 @@ std::string unit_text(Unit unit) {
 
 std::string_view from_word(From from) {
   switch (from) {
-    case From::missing: return "missing";
-    case From::usual: return "usual";
-    case From::yours: return "yours";
+    case From::missing:
+      return "missing";
+    case From::usual:
+      return "usual";
+    case From::yours:
+      return "yours";
   }
   return "";
 }
 
 std::string_view better_word(Better better) {
   switch (better) {
-    case Better::more: return "more";
-    case Better::less: return "less";
-    case Better::neither: return "neither";
+    case Better::more:
+      return "more";
+    case Better::less:
+      return "less";
+    case Better::neither:
+      return "neither";
   }
   return "";
 }
@@ -51,10 +57,9 @@ std::string_view better_word(Better better) {
 std::string options_json(const Lever& row) {
   std::string text = "[";
   for (const Option& option : row.options())
-    text += (text.size() > 1 ? ", " : "") +
-            object({{"key", json_quote(option.key)},
-                    {"name", json_quote(option.name)},
-                    {"retired", option.retired ? "true" : "false"}});
+    text += (text.size() > 1 ? ", " : "") + object({{"key", json_quote(option.key)},
+                                                    {"name", json_quote(option.name)},
+                                                    {"retired", option.retired ? "true" : "false"}});
   return text + "]";
 }
 
@@ -77,9 +82,12 @@ std::vector<std::pair<std::string_view, std::string>> lever_members(const Lever&
 }
 
 std::vector<std::pair<std::string_view, std::string>> reading_members(const Reading& row) {
-  return {{"key", json_quote(row.key)},         {"name", json_quote(row.name)},
-          {"link", json_quote(link_key(row.link))}, {"unit", unit_text(row.unit)},
-          {"better", json_quote(better_word(row.better))}, {"source", json_quote(row.source)}};
+  return {{"key", json_quote(row.key)},
+          {"name", json_quote(row.name)},
+          {"link", json_quote(link_key(row.link))},
+          {"unit", unit_text(row.unit)},
+          {"better", json_quote(better_word(row.better))},
+          {"source", json_quote(row.source)}};
 }
 
 std::string value_json(const Lever& row, double x) {
@@ -124,7 +132,8 @@ std::string shaped(std::string_view kind, std::initializer_list<std::pair<std::s
 
 std::string levers_json() {
   std::vector<std::string> rows;
-  const Plan nothing_set = resolve(Values(lever_count()));  // limits and eases have their usual values from a catalogue
+  const Plan nothing_set =
+      resolve(Values(lever_count()));  // limits and eases have their usual values from a catalogue
   for (std::size_t i = 0; i < lever_count(); ++i)
     rows.push_back(object(lever_members(lever(L(i)), lever(L(i)).usual || nothing_set.has(L(i)))));
   return list(rows, "  ") + "\n";
@@ -147,7 +156,8 @@ std::string checks_json() {
     for (const CheckInput& input : check.inputs) {
       auto members = lever_members(input.row, input.row.usual != nullptr);
       if (input.plan != L::count) members.push_back({"from_plan", json_quote(lever(input.plan).key)});
-      if (input.plan_reading != R::count) members.push_back({"from_plan", json_quote(reading(input.plan_reading).key)});
+      if (input.plan_reading != R::count)
+        members.push_back({"from_plan", json_quote(reading(input.plan_reading).key)});
       inputs.push_back(object(members));
     }
     for (const CheckResult& result : check.results) {
@@ -178,7 +188,8 @@ std::string outlook_json(const Plan& plan, const Outlook& outlook) {
                        figure_json(reading(R(i)), figure, reason(plan, R(i), figure)));
   }
   std::string sentences = "[";
-  for (const Clash& clash : clashes(plan)) sentences += (sentences.size() > 1 ? ", " : "") + json_quote(clash.sentence);
+  for (const Clash& clash : clashes(plan))
+    sentences += (sentences.size() > 1 ? ", " : "") + json_quote(clash.sentence);
   return shaped("outlook", {{"clashes", sentences + "]"}}, levers, readings);
 }
 
@@ -190,9 +201,9 @@ std::string check_json(const Check& check, const CheckValues& values, const Chec
   }
   for (std::size_t i = 0; i < check.results.size(); ++i) {
     const Figure& figure = outcome.results[i];
-    readings.push_back(json_quote(check.results[i].row.key) + ": " +
-                       figure_json(check.results[i].row, figure,
-                                   figure.state == State::unknown ? outcome.reason : std::string{}));
+    readings.push_back(
+        json_quote(check.results[i].row.key) + ": " +
+        figure_json(check.results[i].row, figure, figure.state == State::unknown ? outcome.reason : std::string{}));
   }
   return shaped("check",
                 {{"check", json_quote(check.key)},

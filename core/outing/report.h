@@ -12,7 +12,8 @@ std::string levers_json();    // array of the lever table
 std::string readings_json();  // array of the reading table
 std::string checks_json();    // array of the check table
 
-/// {"groundsheet": 1, "kind": "outlook", "clashes": [sentence, ...], "levers": {...}, "readings": {...}}. Value null where the state is unknown.
+/// {"groundsheet": 1, "kind": "outlook", "clashes": [sentence, ...], "levers": {...}, "readings": {...}}. Value
+/// null where the state is unknown.
 std::string outlook_json(const Plan& plan, const Outlook& outlook);
 
 /// The same shape, "kind": "check": inputs under "levers", results under "readings".

@@ -11,9 +11,9 @@ enum class ThemeName : unsigned char { daylight, dusk, night, count };
 
 struct Settings {
   ThemeName theme = ThemeName::daylight;
-  int text_pct = 100;      // 100 to 200
+  int text_pct = 100;  // 100 to 200
   bool left_hand = false;
-  Style style;             // decimal sign, feet, Fahrenheit
+  Style style;  // decimal sign, feet, Fahrenheit
   bool operator==(const Settings& o) const {
     return theme == o.theme && text_pct == o.text_pct && left_hand == o.left_hand &&
            style.decimal_sign == o.style.decimal_sign && style.feet == o.style.feet &&

@@ -31,17 +31,17 @@ struct Lever {
   Link link;
   Kind kind = Kind::number;
   Unit unit = Unit::none;
-  int digits = 0;                                 // decimals that are printed
-  double least = 0, most = 0, step = 1;           // in the unit; for choices unused
+  int digits = 0;                        // decimals that are printed
+  double least = 0, most = 0, step = 1;  // in the unit; for choices unused
   Scale scale = Scale::linear;
-  std::span<const Option> (*options)() = nullptr; // choices only
-  double (*usual)(const Plan&) = nullptr;         // may rest on levers above; null: the person must give it
-  bool optional = false;                          // true: nothing is missing while it is not set
-  bool (*applies)(const Plan&) = nullptr;         // null: always
-  double (*cap)(const Plan&) = nullptr;           // most under this plan, where another lever holds it lower; NaN: none
-  double tolerance = 0;                           // how far the real thing may stand from what was set, in the unit
-  Evidence evidence = Evidence::practice;         // of usual value and range
-  std::string_view source;                        // of usual value and range
+  std::span<const Option> (*options)() = nullptr;  // choices only
+  double (*usual)(const Plan&) = nullptr;          // may rest on levers above; null: the person must give it
+  bool optional = false;                           // true: nothing is missing while it is not set
+  bool (*applies)(const Plan&) = nullptr;          // null: always
+  double (*cap)(const Plan&) = nullptr;    // most under this plan, where another lever holds it lower; NaN: none
+  double tolerance = 0;                    // how far the real thing may stand from what was set, in the unit
+  Evidence evidence = Evidence::practice;  // of usual value and range
+  std::string_view source;                 // of usual value and range
 };
 
 /// One result of the plan.

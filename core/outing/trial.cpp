@@ -14,8 +14,8 @@ Trial tried(Outing outing, std::string key, std::string title, Sets sets) {
   return {std::move(key), std::move(title), std::move(sets), evaluate(resolve(outing.set))};
 }
 
-/// Another line leaves the antenna as it is, not what a meter at the radio showed through the old line: that reading moves
-/// to the antenna's end. Empty where the antenna is known at its own end, or not at all.
+/// Another line leaves the antenna as it is, not what a meter at the radio showed through the old line: that
+/// reading moves to the antenna's end. Empty where the antenna is known at its own end, or not at all.
 Sets antenna_as_it_is(const Plan& plan) {
   const FeedlineJoin join = join_feedline(plan);
   if (join.load_from != LoadFrom::swr_at_radio || join.load_doubt != Doubt::none) return {};
@@ -47,7 +47,8 @@ std::vector<Trial> other_rolls(const Outing& outing, const Style& style) {
   const std::span<const Option> cables = lever(L::feedline_cable).options();
   for (std::size_t i = 0; i < cables.size(); ++i) {
     if (cables[i].retired || std::size_t(plan[L::feedline_cable]) == i) continue;
-    trials.push_back(tried(outing, std::string(cables[i].key), std::string(cables[i].name) + ", " + length_text(length_m),
+    trials.push_back(tried(outing, std::string(cables[i].key),
+                           std::string(cables[i].name) + ", " + length_text(length_m),
                            with_kept(L::feedline_cable, std::string(cables[i].key))));
   }
   const double shorter_m = std::max(1.0, std::round(length_m * 2 / 3));

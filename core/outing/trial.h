@@ -16,10 +16,10 @@ struct Trial {
   Outlook outlook;
 };
 
-/// Other rolls in place of the plan's: each cable offered at the plan's length, and the plan's own cable at two thirds of it.
-/// The antenna stays as it is: an SWR that was read at the radio is carried to the antenna's end through the plan's own line,
-/// and is among the values that make the trial. Ordered by power to the antenna, best first. Empty while cable or length is
-/// missing.
+/// Other rolls in place of the plan's: each cable offered at the plan's length, and the plan's own cable at two
+/// thirds of it. The antenna stays as it is: an SWR that was read at the radio is carried to the antenna's end
+/// through the plan's own line, and is among the values that make the trial. Ordered by power to the antenna, best
+/// first. Empty while cable or length is missing.
 std::vector<Trial> other_rolls(const Outing& outing, const Style& style);
 
 }  // namespace gs

@@ -9,10 +9,14 @@ namespace {
 
 Mark mark_of(Evidence evidence) {
   switch (evidence) {
-    case Evidence::seen: return Mark::published;
-    case Evidence::second_hand: return Mark::second_hand;
-    case Evidence::memory: return Mark::memory;
-    case Evidence::practice: return Mark::practice;
+    case Evidence::seen:
+      return Mark::published;
+    case Evidence::second_hand:
+      return Mark::second_hand;
+    case Evidence::memory:
+      return Mark::memory;
+    case Evidence::practice:
+      return Mark::practice;
   }
   return Mark::none;
 }
@@ -89,13 +93,15 @@ std::string loss_assumes(const FeedlineJoin& join, const Style& style) {
 std::string_view watts_formula(R id) {
   switch (id) {
     case R::radio_turned_down_w:
-      return "transmit power \u00D7 (1 \u2212 (reflection at the set's limit \u00F7 reflection at the radio)\u00B2), nothing within "
+      return "transmit power \u00D7 (1 \u2212 (reflection at the set's limit \u00F7 reflection at the "
+             "radio)\u00B2), nothing within "
              "the limit or the matching unit's reach";
     case R::feedline_cable_matched_w:
       return "power that leaves the radio \u2212 what the matched loss alone would let through";
     case R::feedline_cable_swr_w:
       return "what the matched loss alone would let through \u2212 power to the antenna";
-    default: return "transmit power \u2212 what the set turns down \u2212 what warms the cable";
+    default:
+      return "transmit power \u2212 what the set turns down \u2212 what warms the cable";
   }
 }
 
@@ -120,7 +126,8 @@ std::string if_wrong(R id, const Plan& plan, const Style& style) {
     Plan wrong = plan;
     double& x = wrong.x[std::size_t(candidate)];
     x *= 1.1;  // past the lever's own range too: the sentence says a tenth
-    if (candidate == L::radio_transmit_power_w) wrong.x[std::size_t(L::radio_full_power_w)] = std::max(x, plan[L::radio_full_power_w]);
+    if (candidate == L::radio_transmit_power_w)
+      wrong.x[std::size_t(L::radio_full_power_w)] = std::max(x, plan[L::radio_full_power_w]);
     const Figure figure = evaluate(wrong)[id];
     if (!std::isfinite(figure.value)) continue;
     if (most == L::count || std::abs(figure.value - now) > std::abs(worst.value - now)) {
@@ -129,8 +136,8 @@ std::string if_wrong(R id, const Plan& plan, const Style& style) {
     }
   }
   if (most == L::count) return {};
-  std::string text = std::string(lever(most).name) + " a tenth higher: " +
-                     say_quantity(worst.value, row.unit, row.digits, style);
+  std::string text =
+      std::string(lever(most).name) + " a tenth higher: " + say_quantity(worst.value, row.unit, row.digits, style);
   if (worst.state != State::none) text += ", " + std::string(state_word(worst.state));
   return text;
 }
@@ -139,13 +146,20 @@ std::string if_wrong(R id, const Plan& plan, const Style& style) {
 
 std::string_view mark_word(Mark mark) {
   switch (mark) {
-    case Mark::none: return "";
-    case Mark::published: return "published";
-    case Mark::second_hand: return "second hand";
-    case Mark::practice: return "practice";
-    case Mark::memory: return "memory";
-    case Mark::yours: return "yours";
-    case Mark::computed: return "";
+    case Mark::none:
+      return "";
+    case Mark::published:
+      return "published";
+    case Mark::second_hand:
+      return "second hand";
+    case Mark::practice:
+      return "practice";
+    case Mark::memory:
+      return "memory";
+    case Mark::yours:
+      return "yours";
+    case Mark::computed:
+      return "";
   }
   return "";
 }
@@ -210,9 +224,11 @@ Why why(R id, const Plan& plan, const Style& style) {
       if (std::isfinite(outlook[R::feedline_total_loss_db].value))
         lines.follows("Line loss", outlook[R::feedline_total_loss_db].value, Unit::decibel, 2);
       if (id != R::radio_turned_down_w) result.source = cable_source(join);
-      result.assumes = loss_assumes(join, style) + "; reflected power is not lost, it comes back and warms the cable twice";
+      result.assumes =
+          loss_assumes(join, style) + "; reflected power is not lost, it comes back and warms the cable twice";
       break;
-    case R::count: break;
+    case R::count:
+      break;
   }
   result.if_wrong = if_wrong(id, plan, style);
   return result;

@@ -1,4 +1,5 @@
-// Why a reading is what it is: formula in words, one line a factor with its provenance, source, assumptions, sensitivity.
+// Why a reading is what it is: formula in words, one line a factor with its provenance, source, assumptions,
+// sensitivity.
 #pragma once
 
 #include <string>
@@ -25,8 +26,8 @@ struct Why {
   std::string source, assumes, if_wrong;
 };
 
-/// Reasons of a reading under a plan; lines for what is known, missing levers named. Empty formula only for readings of links
-/// that do not answer yet.
+/// Reasons of a reading under a plan; lines for what is known, missing levers named. Empty formula only for
+/// readings of links that do not answer yet.
 Why why(R id, const Plan& plan, const Style& style = {});
 
 }  // namespace gs

@@ -27,10 +27,14 @@ std::string lower_first(std::string text) {
 
 std::string reason(const Plan& plan, R, const Figure& figure) {
   switch (figure.doubt) {
-    case Doubt::none: return {};
-    case Doubt::missing: return "needs " + lower_first(std::string(lever(figure.culprit).name));
-    case Doubt::later: return "this link does not answer yet";
-    case Doubt::not_in_catalogue: return "the catalogue does not have it for this cable";
+    case Doubt::none:
+      return {};
+    case Doubt::missing:
+      return "needs " + lower_first(std::string(lever(figure.culprit).name));
+    case Doubt::later:
+      return "this link does not answer yet";
+    case Doubt::not_in_catalogue:
+      return "the catalogue does not have it for this cable";
     case Doubt::outside_tested: {
       const feedline::Cable& cable = feedline::cables()[std::size_t(plan[L::feedline_cable])];
       return "cable's law tested from " + say_quantity(cable.lowest_mhz, Unit::megahertz, 0) + " to " +
@@ -70,9 +74,9 @@ Verdict verdict(const Plan& plan, const Outlook& outlook) {
     return result;
   }
   const auto not_known = [&] {
-    return unknown_links == 0 ? std::string{}
-                              : unknown_links == 1 ? std::string(" One link is not known.")
-                                                   : " " + std::to_string(unknown_links) + " links are not known.";
+    return unknown_links == 0   ? std::string{}
+           : unknown_links == 1 ? std::string(" One link is not known.")
+                                : " " + std::to_string(unknown_links) + " links are not known.";
   };
   if (known == 0) {
     result.headline = "Nothing known yet.";
@@ -86,7 +90,9 @@ Verdict verdict(const Plan& plan, const Outlook& outlook) {
   result.binds = worst.binds;
   const std::string name(link_name(worst_link));
   if (worst.state == State::holds) {
-    result.headline = unknown_links == 0 ? "The chain holds." : known == 1 ? name + " holds." : "What is known holds.";
+    result.headline = unknown_links == 0 ? "The chain holds."
+                      : known == 1       ? name + " holds."
+                                         : "What is known holds.";
     const std::string detail = against_limit(plan, worst.binds, outlook[worst.binds]);
     result.cause = (known == 1 ? std::string{} : name + " is nearest: ") + detail + ".";
     if (known == 1 && !result.cause.empty() && result.cause[0] >= 'a' && result.cause[0] <= 'z')

@@ -1,5 +1,5 @@
-// Prints every reading of a fixed set of seeded outings, numbers to the last bit and as a person reads them. The native and the
-// WebAssembly build print the same lines or the comparison says where not.
+// Prints every reading of a fixed set of seeded outings, numbers to the last bit and as a person reads them. The
+// native and the WebAssembly build print the same lines or the comparison says where not.
 #include <cmath>
 #include <cstdio>
 #include <random>

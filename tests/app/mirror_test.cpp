@@ -1,4 +1,5 @@
-// Every sheet and panel at every layout: what the hand can reach is in the mirror, large enough, named, once; texts are readable.
+// Every sheet and panel at every layout: what the hand can reach is in the mirror, large enough, named, once; texts
+// are readable.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -32,23 +33,103 @@ const std::vector<Screen>& screens() {
   static const std::vector<Screen> all = {
       {"first run", [](Stage&) {}},
       {"overview", [](Stage& s) { s.open_sample(); }},
-      {"overview, pinned and changed", [](Stage& s) { s.open_sample(); s.session().pin(); s.session().set(L::feedline_length_m, 60.0); }},
-      {"feed line", [](Stage& s) { s.open_sample(); go(s, Sheet::link); }},
-      {"feed line, pinned and changed", [](Stage& s) { s.open_sample(); s.session().pin(); s.session().set(L::feedline_length_m, 60.0); go(s, Sheet::link); }},
+      {"overview, pinned and changed",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().pin();
+         s.session().set(L::feedline_length_m, 60.0);
+       }},
+      {"feed line",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link);
+       }},
+      {"feed line, pinned and changed",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().pin();
+         s.session().set(L::feedline_length_m, 60.0);
+         go(s, Sheet::link);
+       }},
       {"feed line, nothing set", [](Stage& s) { go(s, Sheet::link); }},
-      {"feed line, row open", [](Stage& s) { s.open_sample(); go(s, Sheet::link); s.session().view.unfolded = "radio.transmit_power_w:row"; }},
-      {"feed line, contradiction", [](Stage& s) { s.open_sample(); s.session().set(L::feedline_measured_swr, 90.0); go(s, Sheet::link); }},
-      {"why", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::feedline, Panel::why); s.session().view.why = R::feedline_arrives_pct; }},
-      {"keypad", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::feedline, Panel::keypad); s.session().view.lever = L::radio_transmit_power_w; s.session().view.typed = "65"; }},
-      {"keypad, out of range", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::feedline, Panel::keypad); s.session().view.lever = L::antenna_feed_x_ohm; s.session().view.typed = "99999"; }},
-      {"cables", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::feedline, Panel::choices); s.session().view.lever = L::feedline_cable; }},
-      {"check", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::feedline, Panel::check); s.session().view.check = find_check("feedline.roll_loss"); s.session().view.check_given.assign(5, Value{}); s.session().view.check_given[1] = 3.2; }},
-      {"radio", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::radio); }},
-      {"battery", [](Stage& s) { s.open_sample(); go(s, Sheet::link, Link::battery); }},
-      {"more", [](Stage& s) { s.open_sample(); go(s, Sheet::more); }},
-      {"a page of words", [](Stage& s) { s.open_sample(); go(s, Sheet::more); s.settle(); s.tap("page:licences"); }},
-      {"pin choices", [](Stage& s) { s.open_sample(); s.session().pin(); go(s, Sheet::overview, Link::feedline, Panel::pin); }},
-      {"note", [](Stage& s) { s.session().notes.push_back("A damaged copy of the outing was set aside; the other copy is in use."); }},
+      {"feed line, row open",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link);
+         s.session().view.unfolded = "radio.transmit_power_w:row";
+       }},
+      {"feed line, contradiction",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().set(L::feedline_measured_swr, 90.0);
+         go(s, Sheet::link);
+       }},
+      {"why",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::feedline, Panel::why);
+         s.session().view.why = R::feedline_arrives_pct;
+       }},
+      {"keypad",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::feedline, Panel::keypad);
+         s.session().view.lever = L::radio_transmit_power_w;
+         s.session().view.typed = "65";
+       }},
+      {"keypad, out of range",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::feedline, Panel::keypad);
+         s.session().view.lever = L::antenna_feed_x_ohm;
+         s.session().view.typed = "99999";
+       }},
+      {"cables",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::feedline, Panel::choices);
+         s.session().view.lever = L::feedline_cable;
+       }},
+      {"check",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::feedline, Panel::check);
+         s.session().view.check = find_check("feedline.roll_loss");
+         s.session().view.check_given.assign(5, Value{});
+         s.session().view.check_given[1] = 3.2;
+       }},
+      {"radio",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::radio);
+       }},
+      {"battery",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::battery);
+       }},
+      {"more",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::more);
+       }},
+      {"a page of words",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::more);
+         s.settle();
+         s.tap("page:licences");
+       }},
+      {"pin choices",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().pin();
+         go(s, Sheet::overview, Link::feedline, Panel::pin);
+       }},
+      {"note",
+       [](Stage& s) {
+         s.session().notes.push_back("A damaged copy of the outing was set aside; the other copy is in use.");
+       }},
   };
   return all;
 }
@@ -81,9 +162,11 @@ TEST_CASE("what the hand can reach and what the mirror names are the same, once,
       std::set<std::string> ids;
       for (const mirror::Node& node : stage.tree().nodes) {
         CHECK_MESSAGE(ids.insert(node.id).second, "twice in the mirror: " << node.id);
-        if (!node.parent.empty()) CHECK_MESSAGE(ids.count(node.parent) == 1, node.id << " before its container " << node.parent);
+        if (!node.parent.empty())
+          CHECK_MESSAGE(ids.count(node.parent) == 1, node.id << " before its container " << node.parent);
         if (mirror::is_interactive(node.role)) CHECK_MESSAGE(!node.name.empty(), node.id << " has no name");
-        if (node.role == mirror::Role::slider) CHECK_MESSAGE(!node.value.empty(), node.id << " has no spoken value");
+        if (node.role == mirror::Role::slider)
+          CHECK_MESSAGE(!node.value.empty(), node.id << " has no spoken value");
       }
       for (const parts::Target& target : stage.shell().targets()) {
         if (target.kind == parts::Target::Kind::scroll) continue;
@@ -91,7 +174,8 @@ TEST_CASE("what the hand can reach and what the mirror names are the same, once,
         const mirror::Node* node = stage.find(target.id);
         REQUIRE_MESSAGE(node != nullptr, "reachable but not in the mirror: " << target.id);
         CHECK_MESSAGE(mirror::is_interactive(node->role), target.id << " is not interactive in the mirror");
-        CHECK_MESSAGE(std::abs(node->x - target.box.x * text) < 0.1F, target.id << " stands elsewhere in the mirror");
+        CHECK_MESSAGE(std::abs(node->x - target.box.x * text) < 0.1F,
+                      target.id << " stands elsewhere in the mirror");
         CHECK_MESSAGE(node->w / text >= 47.9F, target.id << " is " << node->w / text << " px wide");
         CHECK_MESSAGE(node->h / text >= 47.9F, target.id << " is " << node->h / text << " px high");
         CHECK_MESSAGE(node->x >= -0.5F, target.id << " leaves the surface on the left");
@@ -119,7 +203,8 @@ TEST_CASE("an interactive record that is in sight can be reached") {
           if (target.id == node.id) reachable = true;
           const look::Box& box = target.box;
           if (target.kind == parts::Target::Kind::scroll && node.y / text < box.bottom() - 1 &&
-              (node.y + node.h) / text > box.y + 1 && node.x / text < box.right() && (node.x + node.w) / text > box.x)
+              (node.y + node.h) / text > box.y + 1 && node.x / text < box.right() &&
+              (node.x + node.w) / text > box.x)
             inside_scroll = true;
         }
         CHECK_MESSAGE((reachable || !inside_scroll), node.id << " is in sight and cannot be reached");
@@ -139,7 +224,8 @@ TEST_CASE("no item is drawn past our own parts, and one that is would be found")
     screen.open(stage);
     stage.settle();
   }
-  CHECK_MESSAGE(mirror::stray_items().empty(), "first: " << (mirror::stray_items().empty() ? "" : mirror::stray_items().front()));
+  CHECK_MESSAGE(mirror::stray_items().empty(),
+                "first: " << (mirror::stray_items().empty() ? "" : mirror::stray_items().front()));
   ImGui::NewFrame();
   ImGui::Begin("Stray");
   ImGui::Button("A button without a record");
@@ -174,7 +260,8 @@ TEST_CASE("every text that is drawn has the contrast its theme promises") {
         }
       }
     }
-    MESSAGE("theme " << int(name) << ": " << texts << " texts drawn, lowest contrast " << least << " (" << worst << "), needed " << needed);
+    MESSAGE("theme " << int(name) << ": " << texts << " texts drawn, lowest contrast " << least << " (" << worst
+                     << "), needed " << needed);
     CHECK(least >= needed);
   }
 }

@@ -64,7 +64,8 @@ TEST_CASE("a finger drags the thumb, every frame is computed anew, the whole dra
     stage.settle();
     CHECK(moved == 10);
     const double expected = before + 100.0 * 120 / double(node.w - 2 * look::slider::kThumb);
-    MESSAGE("ratio " << ratio << ": dragged to " << length_m(stage) << " m, by the track's scale " << expected << " m");
+    MESSAGE("ratio " << ratio << ": dragged to " << length_m(stage) << " m, by the track's scale " << expected
+                     << " m");
     CHECK(std::abs(length_m(stage) - expected) <= 0.51);  // half a step of 0.5 m, and rounding of the drawn thumb
     CHECK(stage.session().outlook()[R::feedline_power_to_antenna_w].value < watts);
     stage.press(Key::undo);
@@ -248,7 +249,8 @@ TEST_CASE("a file that cannot be read is refused in words and nothing is lost") 
   stage.settle();
   CHECK(stage.at("note").name.find("broken.json was not opened") != std::string::npos);
   CHECK(length_m(stage) == 15);
-  stage.shell().file_picked("other.json", "{\"groundsheet\": 1, \"kind\": \"outing\", \"name\": \"Other\", \"levers\": {}}");
+  stage.shell().file_picked("other.json",
+                            "{\"groundsheet\": 1, \"kind\": \"outing\", \"name\": \"Other\", \"levers\": {}}");
   stage.settle();
   CHECK(stage.session().outing().name == "Other");
   stage.tap("undo");
@@ -256,7 +258,8 @@ TEST_CASE("a file that cannot be read is refused in words and nothing is lost") 
 }
 
 TEST_CASE("what a newer version kept is read as far as known and written over only when the person says so") {
-  const std::string newer = "{\"groundsheet\": 99, \"kind\": \"outing\", \"name\": \"Ahead\", \"levers\": {\"feedline.length_m\": 12}}";
+  const std::string newer =
+      "{\"groundsheet\": 99, \"kind\": \"outing\", \"name\": \"Ahead\", \"levers\": {\"feedline.length_m\": 12}}";
   machine().outing = newer;
   Stage stage(1024, 768);
   CHECK(length_m(stage) == 12);

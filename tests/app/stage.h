@@ -1,4 +1,5 @@
-// A machine without a screen for the app's tests: the platform and store of tests/app/stage.cpp, a shell, hands and keys.
+// A machine without a screen for the app's tests: the platform and store of tests/app/stage.cpp, a shell, hands and
+// keys.
 #pragma once
 
 #include <string>
@@ -32,15 +33,16 @@ class Stage {
   Shell& shell() { return *shell_; }
   Session& session() { return shell_->session(); }
   const mirror::Tree& tree() const { return shell_->tree(); }
-  void frame();                    // one frame, a 60th of a second later
-  void settle();                   // frames until none is wanted
+  void frame();   // one frame, a 60th of a second later
+  void settle();  // frames until none is wanted
   const mirror::Node* find(std::string_view id) const;
   const mirror::Node& at(std::string_view id) const;  // fails the test when it is not there
-  void bring_into_sight(std::string_view id);  // at text size 100 %
+  void bring_into_sight(std::string_view id);         // at text size 100 %
   void tap(std::string_view id, platform::Device device = platform::Device::touch);
   void touch(platform::PointerKind kind, float x, float y, platform::Device device = platform::Device::touch);
   /// Down at one place, `steps` moves, up at the other; CSS px.
-  void drag(float x0, float y0, float x1, float y1, int steps = 8, platform::Device device = platform::Device::touch);
+  void drag(float x0, float y0, float x1, float y1, int steps = 8,
+            platform::Device device = platform::Device::touch);
   void press(platform::Key key, bool shift = false);
   void type(char character);
   void open_sample();

@@ -48,7 +48,8 @@ int main() {
     sink = gs::evaluate(gs::resolve(outing.set))[gs::R::feedline_arrives_pct].value;
   });
   const gs::Plan plan = gs::resolve(outing.set);
-  const double why_s = seconds_of(50, [&](int) { sink = double(gs::why(gs::R::feedline_arrives_pct, plan).lines.size()); });
+  const double why_s =
+      seconds_of(50, [&](int) { sink = double(gs::why(gs::R::feedline_arrives_pct, plan).lines.size()); });
   const double rolls_s = seconds_of(50, [&](int) { sink = double(gs::other_rolls(outing, {}).size()); });
 
   // One drag step asks for the plan, the pinned one, the other rolls and the words: well inside a 60 Hz frame.
