@@ -46,14 +46,13 @@ function hash_names(files) {
   return { names, hashed };
 }
 
-function fill(html, names, build) {
+function fill(html, names) {
   const look_up = (name) => {
     if (!names.has(name)) throw new Error(`A page names ${name}, which is not there.`);
     return names.get(name);
   };
   return html
     .replaceAll('@CSP@', page_policy)
-    .replaceAll('@BUILD@', build)
     .replace(/(src|href)="((?:\.\.\/)*)([\w-]+\.(?:js|css))"/g, (_, attribute, up, name) => {
       const found = look_up(name);
       return `${attribute}="${up}${found.name}" integrity="${found.integrity}"`;
@@ -64,11 +63,10 @@ function fill(html, names, build) {
     });
 }
 
-function make_worker(files) {
+function make_worker(files, build) {
   const rows = [...files].sort(by_name).map(([name, bytes]) =>
     `  ${JSON.stringify(name)}: [${JSON.stringify(digest(bytes, 'base64'))}, ${JSON.stringify(type_of(name))}],`);
   const list = `{\n${rows.join('\n')}\n}`;
-  const build = digest(list, 'hex').slice(0, 16);
   return read(join(here, 'sw.js')).toString()
     .replace('@BUILD@', build)
     .replace('@POLICY@', header_policy)
@@ -78,12 +76,13 @@ function make_worker(files) {
 /** Every file of the packed folder: path -> bytes. */
 export function pack(build, root) {
   const { names, hashed } = hash_names(collect(build, root));
-  const assets = [...hashed].filter(([name]) => !name.endsWith('.html')).sort(by_name);
-  const assets_digest = digest(assets.map(([name, bytes]) => `${name} ${digest(bytes, 'hex')}\n`).join(''), 'hex').slice(0, 12);
-  for (const [name, bytes] of hashed) {
-    if (name.endsWith('.html')) hashed.set(name, Buffer.from(fill(bytes.toString(), names, assets_digest)));
-  }
-  return new Map([...hashed, ['sw.js', Buffer.from(make_worker(hashed))]]);
+  const pages = [...hashed.keys()].filter((name) => name.endsWith('.html'));
+  for (const name of pages) hashed.set(name, Buffer.from(fill(hashed.get(name).toString(), names)));
+  // Page and worker know the same name of the build: a digest of everything, before the name stands in it.
+  const rows = [...hashed].sort(by_name).map(([name, bytes]) => `${name} ${digest(bytes, 'hex')}\n`);
+  const name_of_build = digest(rows.join(''), 'hex').slice(0, 16);
+  for (const name of pages) hashed.set(name, Buffer.from(hashed.get(name).toString().replaceAll('@BUILD@', name_of_build)));
+  return new Map([...hashed, ['sw.js', Buffer.from(make_worker(hashed, name_of_build))]]);
 }
 
 function write(files, out) {

@@ -28,7 +28,7 @@ Cell cell(const Session& session, Link link) {
     const Figure& figure = session.outlook()[binds];
     result.figure = figure_text(binds, figure, session.style());
     if (figure.state == State::unknown) {
-      result.second = reason(session.plan(), binds, figure);
+      result.second = reason(session.plan(), binds, figure, session.style());
       result.spoken += ", " + result.second;
     } else {
       const Reading& row = reading(binds);

@@ -107,7 +107,7 @@ void Ui::keypad() {
   } else if (in_range) {
     const Plan tried = resolve(with(session.outing(), id, value).set);
     const Outlook outlook = evaluate(tried);
-    const Verdict would = verdict(tried, outlook);
+    const Verdict would = verdict(tried, outlook, session.style());
     verdict_text = would.cause.empty() ? would.headline : would.cause;
     verdict_state = would.state;
   }

@@ -18,10 +18,10 @@ std::string figure_text(R id, const Figure& figure, const Style& style) {
 }
 
 std::string figure_spoken(R id, const Figure& figure, const Plan& plan, const Style& style) {
-  if (figure.state == State::unknown) return "not known: " + reason(plan, id, figure);
+  if (figure.state == State::unknown) return "not known: " + reason(plan, id, figure, style);
   std::string text = speak_quantity(figure.value, reading(id).unit, reading(id).digits, style);
   if (figure.state != State::none) text += ", " + std::string(state_word(figure.state));
-  if (figure.doubt == Doubt::outside_tested) text += ", " + reason(plan, id, figure);
+  if (figure.doubt == Doubt::outside_tested) text += ", " + reason(plan, id, figure, style);
   return text;
 }
 
@@ -71,7 +71,7 @@ void Ui::reading_row(R id) {
   const Figure& figure = session.outlook()[id];
   const Reading& row_of = reading(id);
   const std::string text = figure_text(id, figure, session.style());
-  const std::string why_not = reason(session.plan(), id, figure);
+  const std::string why_not = reason(session.plan(), id, figure, session.style());
   const bool known = figure.state != State::unknown;
   const Change change = change_of(session, id);
   const bool shows_change = change.kind == Change::Kind::better || change.kind == Change::Kind::worse ||
@@ -147,7 +147,7 @@ void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken)
   const float room = box.right() - name_x;
   if (pen.width(row_of.name, Face::regular, type::kBody) <= room)
     pen.text(name_x, first, row_of.name, Face::regular, type::kBody, theme.ink2);
-  const std::string second = known ? std::string(beside) : reason(session.plan(), id, figure);
+  const std::string second = known ? std::string(beside) : reason(session.plan(), id, figure, session.style());
   const std::vector<std::string_view> lines = pen.lines(second, box.right() - line_x, Face::regular, type::kLabel);
   float second_base = first + 24;
   for (const std::string_view line : lines) {

@@ -144,7 +144,7 @@ void Ui::why_panel() {
     const Box box = take(float(lines) * type::line_height(type::kLabel));
     node(Role::text, std::string(note_id), std::string(label) + ": " + words, box);
   };
-  const std::string said = reason(session.plan(), id, figure);
+  const std::string said = reason(session.plan(), id, figure, session.style());
   note("But", figure.doubt == Doubt::none ? std::string{} : said, "why:doubt");
   note("Source", because.source, "why:source");
   note("Assumes", because.assumes, "why:assumes");

@@ -82,7 +82,7 @@ void limits_me(Ui& ui, const Verdict& words, Box box) {
 
 void overview(Ui& ui) {
   const Session& session = ui.session;
-  const Verdict words = verdict(session.plan(), session.outlook());
+  const Verdict words = verdict(session.plan(), session.outlook(), session.style());
   const float left = ui.surface.x + ui.margin(), width = ui.surface.w - 2 * ui.margin();
   const bool bar = words.binds != R::count;
   const float foot = bar ? 56 + 20 : 0;

@@ -89,11 +89,11 @@ double matched_loss_at_db(const Plan& plan, double frequency_mhz) {
          plan[L::feedline_length_m] / 100;
 }
 
-std::vector<Clash> feedline_clashes(const Plan& plan) {
+std::vector<Clash> feedline_clashes(const Plan& plan, const Style& style) {
   const FeedlineJoin join = join_feedline(plan);
   if (!cable_known(join) || !plan.has(L::feedline_measured_swr)) return {};
   const double measured = plan[L::feedline_measured_swr];
-  const auto say = [](double swr) { return print_quantity(swr, Unit::none, 1).number; };
+  const auto say = [&](double swr) { return print_quantity(swr, Unit::none, 1, style).number; };
   if (join.load_doubt == Doubt::contradiction) {
     return {{L::feedline_measured_swr, L::feedline_cable,
              "SWR " + say(measured) + " cannot show at the radio: through this line even an open end shows " +

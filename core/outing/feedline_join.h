@@ -48,6 +48,6 @@ FeedlineJoin join_feedline(const Plan& plan);
 double matched_loss_at_db(const Plan& plan, double frequency_mhz);
 
 /// Measured figures that cannot be true behind this line, or that contradict the feed-point impedance.
-std::vector<Clash> feedline_clashes(const Plan& plan);
+std::vector<Clash> feedline_clashes(const Plan& plan, const Style& style);
 
 }  // namespace gs

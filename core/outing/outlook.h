@@ -47,7 +47,7 @@ Standing standing(const Outlook& outlook, Link link);
 std::string lower_first(std::string text);
 
 /// What stands between a person and this figure, one short phrase: "needs Feed line length", "" where nothing does.
-std::string reason(const Plan& plan, R id, const Figure& figure);
+std::string reason(const Plan& plan, R id, const Figure& figure, const Style& style = {});
 
 /// The verdict in two sentences: what holds, and what limits or is not known.
 struct Verdict {
@@ -55,7 +55,7 @@ struct Verdict {
   State state = State::unknown;
   R binds = R::count;
 };
-Verdict verdict(const Plan& plan, const Outlook& outlook);
+Verdict verdict(const Plan& plan, const Outlook& outlook, const Style& style = {});
 
 /// Change of a reading against the pin.
 struct Change {

@@ -86,14 +86,14 @@ Outing with(Outing outing, L id, Value value) {
   return outing;
 }
 
-std::vector<Clash> clashes(const Plan& plan) {
+std::vector<Clash> clashes(const Plan& plan, const Style& style) {
   std::vector<Clash> found;
   const double full_w = plan[L::radio_full_power_w];
   if (plan[L::radio_transmit_power_w] > full_w) {
     found.push_back(
         {L::radio_transmit_power_w, L::radio_full_power_w,
-         "Transmit power " + say_lever(lever(L::radio_transmit_power_w), plan[L::radio_transmit_power_w], {}) +
-             " is more than the radio's full power " + say_lever(lever(L::radio_full_power_w), full_w, {}) + "."});
+         "Transmit power " + say_lever(lever(L::radio_transmit_power_w), plan[L::radio_transmit_power_w], style) +
+             " is more than the radio's full power " + say_lever(lever(L::radio_full_power_w), full_w, style) + "."});
   }
   for (const Limit& row : limits()) {
     const R id = find_reading(row.reading_key);
@@ -105,7 +105,7 @@ std::vector<Clash> clashes(const Plan& plan) {
                        std::string(lever(ease_lever(id)).name) + " must stand on the better side of its limit."});
     }
   }
-  for (Clash& clash : feedline_clashes(plan)) found.push_back(std::move(clash));
+  for (Clash& clash : feedline_clashes(plan, style)) found.push_back(std::move(clash));
   return found;
 }
 

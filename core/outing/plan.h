@@ -46,6 +46,6 @@ struct Clash {
   L first, second;  // the first is the one to doubt
   std::string sentence;
 };
-std::vector<Clash> clashes(const Plan& plan);
+std::vector<Clash> clashes(const Plan& plan, const Style& style = {});
 
 }  // namespace gs

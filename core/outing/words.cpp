@@ -9,12 +9,14 @@ namespace {
 
 constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::antenna, Link::sky, Link::contacts};
 
-std::string figure_text(R id, double value) { return say_quantity(value, reading(id).unit, reading(id).digits); }
+std::string figure_text(R id, double value, const Style& style = {}) {
+  return say_quantity(value, reading(id).unit, reading(id).digits, style);
+}
 
 /// "82 % arrive" style: the binding reading against its limit.
-std::string against_limit(const Plan& plan, R id, const Figure& figure) {
-  const std::string limit = say_lever(lever(limit_lever(id)), plan[limit_lever(id)], {});
-  return lower_first(std::string(reading(id).name)) + " " + figure_text(id, figure.value) + ", limit " + limit;
+std::string against_limit(const Plan& plan, R id, const Figure& figure, const Style& style) {
+  const std::string limit = say_lever(lever(limit_lever(id)), plan[limit_lever(id)], style);
+  return lower_first(std::string(reading(id).name)) + " " + figure_text(id, figure.value, style) + ", limit " + limit;
 }
 
 }  // namespace
@@ -25,7 +27,7 @@ std::string lower_first(std::string text) {
   return text;
 }
 
-std::string reason(const Plan& plan, R, const Figure& figure) {
+std::string reason(const Plan& plan, R, const Figure& figure, const Style& style) {
   switch (figure.doubt) {
     case Doubt::none:
       return {};
@@ -37,21 +39,21 @@ std::string reason(const Plan& plan, R, const Figure& figure) {
       return "the catalogue does not have it for this cable";
     case Doubt::outside_tested: {
       const feedline::Cable& cable = feedline::cables()[std::size_t(plan[L::feedline_cable])];
-      return "cable's law tested from " + say_quantity(cable.lowest_mhz, Unit::megahertz, 0) + " to " +
-             say_quantity(cable.highest_mhz, Unit::megahertz, 0);
+      return "cable's law tested from " + say_quantity(cable.lowest_mhz, Unit::megahertz, 0, style) + " to " +
+             say_quantity(cable.highest_mhz, Unit::megahertz, 0, style);
     }
     case Doubt::contradiction:
     case Doubt::impossible:
-      for (const Clash& clash : clashes(plan))
+      for (const Clash& clash : clashes(plan, style))
         if (clash.first == figure.culprit || clash.second == figure.culprit) return clash.sentence;
       return "two figures contradict each other";
   }
   return {};
 }
 
-Verdict verdict(const Plan& plan, const Outlook& outlook) {
+Verdict verdict(const Plan& plan, const Outlook& outlook, const Style& style) {
   Verdict result;
-  const std::vector<Clash> clash = clashes(plan);
+  const std::vector<Clash> clash = clashes(plan, style);
   int known = 0, unknown_links = 0;
   Standing worst{};
   Link worst_link = Link::count, first_unknown = Link::count;
@@ -82,7 +84,7 @@ Verdict verdict(const Plan& plan, const Outlook& outlook) {
     result.headline = "Nothing known yet.";
     if (first_unknown != Link::count) {
       const R id = standing(outlook, first_unknown).binds;
-      result.cause = std::string(link_name(first_unknown)) + " " + reason(plan, id, outlook[id]) + ".";
+      result.cause = std::string(link_name(first_unknown)) + " " + reason(plan, id, outlook[id], style) + ".";
     }
     return result;
   }
@@ -93,14 +95,14 @@ Verdict verdict(const Plan& plan, const Outlook& outlook) {
     result.headline = unknown_links == 0 ? "The chain holds."
                       : known == 1       ? name + " holds."
                                          : "What is known holds.";
-    const std::string detail = against_limit(plan, worst.binds, outlook[worst.binds]);
+    const std::string detail = against_limit(plan, worst.binds, outlook[worst.binds], style);
     result.cause = (known == 1 ? std::string{} : name + " is nearest: ") + detail + ".";
     if (known == 1 && !result.cause.empty() && result.cause[0] >= 'a' && result.cause[0] <= 'z')
       result.cause[0] = char(result.cause[0] - 'a' + 'A');
   } else {
     result.headline = worst.state == State::fails ? "The chain fails." : "The chain is tight.";
     result.cause = name + (worst.state == State::fails ? " fails: " : " is tight: ") +
-                   against_limit(plan, worst.binds, outlook[worst.binds]) + ".";
+                   against_limit(plan, worst.binds, outlook[worst.binds], style) + ".";
   }
   result.cause += not_known();
   return result;

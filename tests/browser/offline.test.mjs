@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { createServer } from 'node:net';
 import test from 'node:test';
-import { browse, frames, installed, open, ready, serve, watch } from './harness.mjs';
+import { browse, frames, installed, open, poll, ready, serve, watch } from './harness.mjs';
 
 async function visit(t) {
   const server = await serve(t);
@@ -61,12 +61,20 @@ test('a network that accepts and never answers delays nothing', async (t) => {
 test('a cleared cache is repaired online and named in words offline', async (t) => {
   const { server, page } = await visit(t);
   const clear = () => page.evaluate(async () => Promise.all((await caches.keys()).map((name) => caches.delete(name))));
+  const count = () => page.evaluate(async () => {
+    const name = (await caches.keys()).find((key) => key.startsWith('groundsheet-build-'));
+    return name ? (await (await caches.open(name)).keys()).length : 0;
+  });
+  const files = await count();
   await clear();
   await page.reload();
   await ready(page);
+  await poll(async () => (await count()) === files, 'the whole build is there again');
   await server.stop();
   await page.reload();
   await ready(page);
+  await page.goto(`${server.address}licences.html`);
+  assert.equal(await page.locator('h1').first().textContent(), 'Licences');
   await clear();
   await page.reload();
   assert.match(await page.locator('body').innerText(), /cleared the stored program[^]*Connect to the network/);

@@ -7,43 +7,54 @@
   let controlled = Boolean(worker && worker.controller);
   let registration = null;
   let looked_ms = 0;
-  let told = null;
+  let asked = null; // the newest worker that this window knows of
 
-  // Another build took over, by this window's wish or another's: page and assets must be of one build.
+  // Every window must be of the build in use: page and assets, and the one that saves.
+  async function change_over() {
+    await gs.store.idle();
+    location.reload();
+  }
+
+  // Another build was chosen, in this window or another: its worker took over, or says so because it had already.
   if (worker) {
-    worker.addEventListener('controllerchange', async () => {
+    worker.addEventListener('controllerchange', () => {
       const first_install = !controlled;
       controlled = true;
-      if (first_install) return;
-      await gs.store.idle();
-      location.reload();
+      if (!first_install) change_over();
+    });
+    worker.addEventListener('message', ({ data }) => {
+      if (data === 'reload') change_over();
+      if (data === 'waits') Module._gs_update_waits();
     });
   }
 
-  function tell_of_waiting() {
-    const waiting = registration.waiting;
-    if (!waiting || !worker.controller || told === waiting) return;
-    told = waiting;
-    Module._gs_update_waits();
+  const newest = () => registration.waiting || registration.active;
+
+  // A newer worker may wait, or be active and stand in for this build; a worker of this very build has nothing to offer.
+  function ask_newest() {
+    if (!worker.controller || !newest() || asked === newest()) return;
+    asked = newest();
+    asked.postMessage({ say: 'is yours newer?', build: gs.build });
   }
 
   function watch(installing) {
-    if (installing) installing.addEventListener('statechange', tell_of_waiting);
+    if (installing) installing.addEventListener('statechange', ask_newest);
   }
 
   // Once the program runs: before, the worker's downloads would only slow it.
   async function start() {
     if (!worker) return;
-    if (worker.controller) worker.controller.postMessage('started');
+    if (worker.controller) worker.controller.postMessage({ say: 'started', build: gs.build });
     try {
-      registration = await worker.register('sw.js', { updateViaCache: 'none' });
+      registration = await worker.register('sw.js', { updateViaCache: 'none' }).catch(() => worker.getRegistration());
     } catch {
-      return; // no network, or the server has gone: the installed build goes on
+      return;
     }
+    if (!registration) return; // no network, or the server has gone, and nothing is installed
     looked_ms = performance.now();
     registration.addEventListener('updatefound', () => watch(registration.installing));
     watch(registration.installing);
-    tell_of_waiting();
+    ask_newest();
     document.addEventListener('visibilitychange', () => {
       if (document.hidden || performance.now() - looked_ms < look_again_ms) return;
       looked_ms = performance.now();
@@ -53,7 +64,7 @@
 
   async function take() {
     await gs.store.idle();
-    if (registration && registration.waiting) registration.waiting.postMessage('SKIP');
+    if (registration && newest()) newest().postMessage({ say: 'take' });
   }
 
   gs.install = { start, take };

@@ -223,3 +223,20 @@ TEST_CASE("compare: nothing to compare while one of the two is not known") {
   CHECK(compare(R::feedline_arrives_pct, none, known(80)).kind == Change::Kind::none);
   CHECK(say_change(R::feedline_arrives_pct, {}, {}) == "");
 }
+
+TEST_CASE("sentences follow the person's decimal sign and units") {
+  gs::Values set(gs::lever_count());
+  const auto put = [&](gs::L id, gs::Value value) { set[std::size_t(id)] = std::move(value); };
+  put(gs::L::radio_full_power_w, 100.0);
+  put(gs::L::antenna_frequency_mhz, 14.25);
+  put(gs::L::feedline_cable, std::string("rg58c"));
+  put(gs::L::feedline_length_m, 15.0);
+  put(gs::L::feedline_measured_swr, 90.0);
+  gs::Style comma;
+  comma.decimal_sign = ',';
+  const gs::Plan plan = gs::resolve(set);
+  const std::string pointed = gs::clashes(plan).front().sentence, with_comma = gs::clashes(plan, comma).front().sentence;
+  CHECK(pointed.find("90.0") != std::string::npos);
+  CHECK(with_comma.find("90,0") != std::string::npos);
+  CHECK(gs::verdict(plan, gs::evaluate(plan), comma).cause == with_comma);
+}
