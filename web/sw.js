@@ -83,12 +83,12 @@ async function started(build, page) {
   if (!(await is_whole(CACHE, FILES.size))) await fetch_build().catch(() => {}); // no network: another time
 }
 
-// The person takes this build. A worker that waits becomes the active one, which every window notices by itself.
+// The person takes this build. While this worker waits it has no windows; they notice by themselves that it takes over.
 async function take() {
   if (!(await is_whole(CACHE, FILES.size))) await fetch_build();
   await choose();
-  if (self.registration.waiting) return self.skipWaiting();
   for (const page of await self.clients.matchAll({ type: 'window' })) page.postMessage('reload');
+  await self.skipWaiting();
 }
 
 self.addEventListener('message', (event) => {

@@ -22,7 +22,9 @@ export function make_other_build(folder, { title = 'Groundsheet, other build', b
   const page = readFileSync(join(folder, 'index.html'), 'utf8');
   const fresh = page.replace(/<h1>[^<]*<\/h1>/, `<h1>${title}</h1>`).replace(/(name="app-build" content=)"[^"]*"/, `$1"${build}"`)
     .replace(old_script, name).replace(digest(old), digest(script));
-  for (const part of [`<h1>${title}</h1>`, `"${build}"`, name, digest(script)]) assert.ok(fresh.includes(part), `${part} is not in the page`);
+  for (const part of [`<h1>${title}</h1>`, `"${build}"`, name, digest(script)]) {
+    assert.ok(fresh.includes(part), `${part} is not in the page`);
+  }
   writeFileSync(join(folder, 'index.html'), fresh);
 
   const worker = readFileSync(join(folder, 'sw.js'), 'utf8').replace(/BUILD = '[^']*'/, `BUILD = '${build}'`)
@@ -52,7 +54,7 @@ export const chosen_build = (page) => page.evaluate(async () => {
   return kept ? (await kept.text()).split(' ')[0] : '';
 });
 
-const worker_waits = (page) => page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
+/** Whether a worker waits, whatever its build. */
+export const worker_waits = (page) =>
+  page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
 export const waits = (page) => poll(() => worker_waits(page), 'a new worker waits', 30e3);
-/** No worker waits any more: the browser has started the newest one, asked or not. */
-export const waits_no_more = (page) => poll(async () => !(await worker_waits(page)), 'the browser starts the new worker', 30e3);

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import test from 'node:test';
-import { boot_script, chosen_build, kept_builds, make_other_build, waits, waits_no_more, which } from './builds.mjs';
+import { boot_script, chosen_build, kept_builds, make_other_build, waits, which, worker_waits } from './builds.mjs';
 import { browse, browse_profile, copy_of_page, installed, kill_profile, open, poll, ready, scratch, serve } from './harness.mjs';
 
 const other_build = 'Groundsheet, other build';
@@ -134,23 +134,25 @@ test('the way back to the earlier build works as well', async (t) => {
   assert.equal(await which(page), 'Groundsheet');
 });
 
-// The other build is complete; the windows are closed, so that the browser starts its worker unasked; then a new window is opened.
+// The other build is complete; all windows are closed, until the browser has started its worker unasked; then a window is opened.
 async function close_and_open({ context, server, page }) {
   await look_for_update(page);
   await waits(page);
-  const blank = await context.newPage(); // some browser windows go with their last page
+  const blank = await context.newPage(); // some browsers go with their last window
   for (const window of context.pages()) if (window !== blank) await window.close();
-  const fresh = await open(blank, server.address);
-  await waits_no_more(fresh);
-  await fresh.reload();
-  await ready(fresh);
-  return fresh;
+  await poll(async () => {
+    await blank.goto('about:blank');
+    await new Promise((done) => setTimeout(done, 500)); // the browser lets the old worker rest first
+    await open(blank, server.address);
+    return !(await worker_waits(blank));
+  }, 'the browser starts the new worker', 60e3);
+  return blank;
 }
 
 const start_it = (page) => page.getByRole('button', { name: 'Start it' });
 const path_of_script = (page) => page.evaluate(() => new URL(document.querySelector('script[src*="boot."]').src).pathname);
 
-test('all windows closed and opened again: the chosen build goes on, offline too, until the person takes the new one', async (t) => {
+test('all windows closed and opened again: the chosen build goes on, offline too, until the new one is taken', async (t) => {
   const place = await visit(t);
   const { dir, server, context } = place;
   const [first] = await kept_builds(place.page);
@@ -175,7 +177,7 @@ test('all windows closed and opened again: the chosen build goes on, offline too
 
   await start_it(page).click(); // the mirror's element lies over the canvas; still offline: everything needed is here
   for (const window of [page, extra]) {
-    await poll(() => which(window).then((title) => title === other_build).catch(() => false), 'every window is of the new build', 30e3);
+    await poll(() => which(window).then((title) => title === other_build).catch(() => false), 'every window changes over', 30e3);
     await ready(window);
   }
   await poll(async () => !(await kept_builds(page)).includes(first), 'the old build is dropped once the new one runs');
@@ -183,21 +185,46 @@ test('all windows closed and opened again: the chosen build goes on, offline too
   assert.equal(await start_it(page).count(), 0, 'nothing newer is offered');
 });
 
-test('a window of the old build gets its own files while another build is in use', async (t) => {
+// Takes the new build and holds the reload back, so that the window goes on with the old one.
+async function take_without_reload(page) {
+  await page.evaluate(() => {
+    const { store, install } = globalThis.groundsheet;
+    const { idle } = store;
+    const hang = () => new Promise(() => {});
+    let calls = 0;
+    store.idle = () => (calls++ ? hang() : idle()); // the first call is the taking, the second the reload
+    install.take();
+  });
+  await poll(async () => (await chosen_build(page)) === 'b'.repeat(16), 'the choice is kept');
+  assert.equal(await which(page), 'Groundsheet', 'the reload is held back');
+  assert.equal((await kept_builds(page)).length, 2, 'the old build is kept until the new one has started');
+}
+
+test('a window that still runs the old build gets its own files, drops nothing and is told to reload', async (t) => {
   const place = await visit(t);
   const script = await path_of_script(place.page);
   make_other_build(place.dir);
   const page = await close_and_open(place);
   await place.server.stop();
-  const [here, new_one] = await Promise.all([script, `/${boot_script(place.dir)}`].map((path) =>
-    page.evaluate((name) => fetch(name).then((answer) => answer.text()), path)));
-  assert.ok(here && !here.includes('script_of') && new_one.includes('script_of'));
+  const text = (path) => page.evaluate((name) => fetch(name).then((answer) => answer.text()), path);
+  await take_without_reload(page);
+  assert.ok((await text(`/${boot_script(place.dir)}`)).includes('script_of'), 'the file of the new build');
+  assert.doesNotMatch(await text(script), /script_of/, 'the file of the old one');
+  const heard = await page.evaluate(() => new Promise((done) => {
+    navigator.serviceWorker.addEventListener('message', ({ data }) => done(data), { once: true });
+    navigator.serviceWorker.controller.postMessage({ say: 'started', build: globalThis.groundsheet.build });
+  }));
+  assert.equal(heard, 'reload');
+  assert.equal((await kept_builds(page)).length, 2);
 });
 
 for (const [when, prepare] of [['waits', waits], ['stands in', null]]) {
-  test(`killed between taking a build, whose worker ${when}, and the reload: the new build starts whole`, { timeout: 240e3 }, async (t) => {
+  test(`killed between taking a build, whose worker ${when}, and the reload: the new one starts whole`, async (t) => {
+    const browsers = [];
+    t.after(() => Promise.all(browsers.map((one) => one.close().catch(() => {})))); // before their profile is removed
     const profile = scratch(t);
     const place = await visit(t, profile);
+    browsers.push(place.context);
     const { dir, server, context } = place;
     make_other_build(dir);
     let page = place.page;
@@ -210,26 +237,13 @@ for (const [when, prepare] of [['waits', waits], ['stands in', null]]) {
     assert.equal(await which(page), 'Groundsheet');
     // Chromium writes its list of caches some seconds late. That a kill loses a build it had not listed is not the question here.
     await poll(() => on_disk(profile, 'b'.repeat(16)), 'the browser lists the new build', 30e3);
-    await page.evaluate(() => {
-      const { store, install } = globalThis.groundsheet;
-      const { idle } = store;
-      const hang = () => new Promise(() => {});
-      let calls = 0;
-      store.idle = () => (calls++ ? hang() : idle()); // the first call is the taking, the second the reload
-      install.take();
-    });
-    await poll(async () => (await chosen_build(page)) === 'b'.repeat(16), 'the choice is kept');
-    assert.equal(await which(page), 'Groundsheet', 'the reload is held back');
+    await take_without_reload(page);
     await kill_profile(profile, context);
     await server.stop();
 
     const later = await browse_profile(profile);
-    t.after(() => later.close());
+    browsers.push(later);
     const again = await open(await later.newPage(), server.address);
-    assert.equal(await which(again), other_build);
-    await waits_no_more(again);
-    await again.reload();
-    await ready(again);
     assert.equal(await which(again), other_build);
     await poll(async () => (await kept_builds(again)).length === 1, 'the old build is dropped');
   });
