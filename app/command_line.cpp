@@ -61,7 +61,7 @@ int evaluate_file(const char* path, const std::vector<Setting>& settings) {
     if (!read.trouble.empty()) return fail(read.trouble);
     loaded.outing = with(std::move(loaded.outing), id, std::move(read.value));
   }
-  const Plan plan = resolve(loaded.outing.set);
+  const Plan plan = resolve(loaded.outing);
   std::cout << outlook_json(plan, evaluate(plan));
   return 0;
 }

@@ -6,14 +6,15 @@
 
 namespace gs {
 
-Session::Session() : plan_(resolve(outing_.set)), outlook_(evaluate(plan_)) {}
+Session::Session() : plan_(resolve(outing_)), outlook_(evaluate(plan_)) {}
 
 void Session::changed() {
-  plan_ = resolve(outing_.set);
+  plan_ = resolve(outing_);
   outlook_ = evaluate(plan_);
   pinned_.reset();
   if (outing_.pinned) {
     Plan plan = resolve(*outing_.pinned);
+    plan.kit = plan_.kit;  // the pin holds levers; what is carried is carried by both
     Outlook outlook = evaluate(plan);
     pinned_ = Worked{std::move(plan), outlook};
   }
@@ -51,6 +52,14 @@ void Session::set_all(const std::vector<std::pair<L, Value>>& sets, std::string 
   history_.record(outing_, std::move(what), false);
   for (const auto& [id, value] : sets) outing_ = with(std::move(outing_), id, value);
   last_lever_ = sets.front().first;
+  last_gesture_ = 0;
+  changed();
+}
+
+void Session::set_kit(std::vector<kit::Item> kit, std::string what) {
+  if (kit == outing_.kit) return;
+  history_.record(outing_, std::move(what), false);
+  outing_.kit = std::move(kit);
   last_gesture_ = 0;
   changed();
 }
@@ -102,11 +111,12 @@ std::string value_text(const Plan& plan, L id, const Style& style) {
   if (!plan.has(id)) return lever(id).optional ? "none" : "not set";
   const Lever& row = lever(id);
   if (row.kind == Kind::choice) return std::string(row.options()[std::size_t(plan[id])].name);
+  if (row.kind == Kind::text) return row.write(plan[id]);
   return say_lever(row, plan[id], style);
 }
 
 std::string value_spoken(const Plan& plan, L id, const Style& style) {
-  if (!plan.has(id) || lever(id).kind == Kind::choice) return value_text(plan, id, style);
+  if (!plan.has(id) || lever(id).kind != Kind::number) return value_text(plan, id, style);
   return speak_quantity(plan[id], lever(id).unit, digits_needed(plan[id], lever(id).digits), style);
 }
 

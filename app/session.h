@@ -51,6 +51,7 @@ class Session {
   std::string set(L id, Value value, int gesture = 0);
   /// Several levers in one step of undo. Precondition: none of them is refused.
   void set_all(const std::vector<std::pair<L, Value>>& sets, std::string what);
+  void set_kit(std::vector<kit::Item> kit, std::string what);  // one step of undo; nothing where it is the same
   void rename(std::string name);
   void pin();
   void unpin();

@@ -106,7 +106,7 @@ void Shell::draw_sheet(parts::Ui& ui) {
     case Sheet::overview:
       return sheets::overview(ui);
     case Sheet::link:
-      return session_.view.link == Link::feedline ? sheets::feedline(ui) : sheets::link(ui);
+      return sheets::link(ui);
     case Sheet::more:
       return sheets::more(ui);
     case Sheet::text:

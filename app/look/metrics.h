@@ -37,8 +37,8 @@ inline constexpr float kStrip = 10.5F, kFolded = 11, kOverview = 14, kList = 9, 
 }  // namespace sign
 
 namespace chain {
-inline constexpr float kHeader = 54, kStrip = 185, kPhoneStrip = 160, kFoldedStrip = 64;
-inline constexpr float kSlackStrip = 21, kSlackPhone = 17, kSlackColumn = 31, kSlackOverview = 54, kSlackTall = 66;
+inline constexpr float kHeader = 54, kStrip = 187, kPhoneStrip = 160, kFoldedStrip = 64;
+inline constexpr float kSlackStrip = 18, kSlackPhone = 17, kSlackColumn = 31, kSlackOverview = 54, kSlackTall = 66;
 inline constexpr float kSlackLeast = -1.2F, kSlackMost = 2;
 constexpr float side_width(float logical_w) { return logical_w < 1200 ? 240.0F : 268.0F; }
 constexpr float cell_width(float logical_w) {

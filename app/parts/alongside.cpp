@@ -32,7 +32,10 @@ float Ui::alongside(Box box, bool across) {
       pen.sign(sign_of(link.now.state), {place.x + 12, base + 27}, look::sign::kList);
       pen.text(place.x + 34, base + 33, state_word(link.now.state), Face::bold, type::kLabel,
                colour_of(theme, link.now.state));
-      pen.text(place.x + 34, base + 54, pen.elided(link.second, place.w - 34, Face::regular, type::kTick),
+      pen.text(place.x + 34, base + 54,
+               pen.elided((pen.width(link.second, Face::regular, type::kTick) <= place.w - 34 ? link.second
+                                                                                              : link.short_second),
+                          place.w - 34, Face::regular, type::kTick),
                Face::regular, type::kTick, theme.ink2);
     } else {
       pen.sign(sign_of(link.now.state), {place.x + 14, place.mid_y()}, look::sign::kList);
@@ -40,8 +43,18 @@ float Ui::alongside(Box box, bool across) {
       pen.text(place.x + 38, place.mid_y() + 16, state_word(link.now.state), Face::bold, type::kTick,
                colour_of(theme, link.now.state));
     }
-    if (!across || place.w > 220)
+    if (!link.figure.empty()) {
+      const float size = place.w > 200 ? type::kValue : type::kBody;
+      const float figure_base = roomy ? base + 4 : across ? base : place.mid_y() + 8;
+      if (place.w > 150)
+        pen.figure(place.right(), figure_base, link.figure, size,
+                   link.now.state == State::unknown
+                       ? theme.ink2
+                       : colour_of(theme, link.now.state == State::holds ? State::none : link.now.state),
+                   look::Align::right);
+    } else if (!across || place.w > 220) {
       pen.line({place.right() - 38, base - 6}, {place.right(), base - 6}, theme.ink2, look::stroke::kStrong);
+    }
     mirror::Node item;
     item.role = Role::button;
     item.id = "chain:" + std::string(link_key(link.link));

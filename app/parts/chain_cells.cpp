@@ -10,13 +10,10 @@
 namespace gs::parts {
 
 Cell cell(const Session& session, Link link) {
-  Cell result{link,
-              standing(session.outlook(), link),
-              {State::unknown, std::numeric_limits<double>::quiet_NaN(), R::count},
-              {},
-              {},
-              {},
-              {}};
+  Cell result{};
+  result.link = link;
+  result.now = standing(session.outlook(), link);
+  result.pinned = {State::unknown, std::numeric_limits<double>::quiet_NaN(), R::count};
   if (session.pinned_outlook()) result.pinned = standing(*session.pinned_outlook(), link);
   const std::string name(link_name(link));
   const R binds = result.now.binds;
@@ -34,13 +31,22 @@ Cell cell(const Session& session, Link link) {
       const Reading& row = reading(binds);
       const std::string limit =
           "limit " + say_lever(lever(limit_lever(binds)), session.plan()[limit_lever(binds)], session.style());
-      result.second = lower_first(std::string(row.name)) + ", " + limit;
+      result.short_second = lower_first(std::string(row.name));
+      result.second = result.short_second + ", " + limit;
       result.change = change_of(session, binds);
       result.spoken += ", " + std::string(row.name) + " " +
                        speak_quantity(figure.value, row.unit, row.digits, session.style()) + ", " + limit +
                        change_spoken(session, binds);
     }
   }
+  if (link == Link::safety) {
+    // the distance stands beside the state: the state says whether anybody looked, not how far
+    const Figure& keep_out = session.outlook()[R::safety_public_m];
+    result.figure = figure_text(R::safety_public_m, keep_out, session.style());
+    if (keep_out.state != State::unknown)
+      result.spoken += ", keep-out " + figure_spoken(R::safety_public_m, keep_out, session.plan(), session.style());
+  }
+  if (result.short_second.empty()) result.short_second = result.second;
   result.spoken += ", opens " + name;
   return result;
 }

@@ -16,6 +16,7 @@ struct Cell {
   Standing now;
   Standing pinned;     // unknown where nothing is pinned
   std::string figure;  // "82 %"; empty where not known
+  std::string short_second;
   std::string second;  // "limit 50 %", or what is missing
   Change change;       // of the reading that binds
   std::string spoken;  // "Feed line, holds, 82 percent, same as pinned, opens Feed line"

@@ -48,7 +48,7 @@ void Ui::chain_overview() {
     const bool in_band = word_baseline(d, i, link, 12) > limit_y - slack_px;
     {
       const look::Ground ground(pen, in_band ? theme.band : theme.paper);
-      const bool begin = nothing && link.link == Link::feedline;
+      const bool begin = nothing && link.link == Link::battery;
       const std::string_view word = begin ? std::string_view("begin here") : state_word(link.now.state);
       pen.text(
           d.at[i].x - 15, word_baseline(d, i, link, 12), word,
@@ -58,7 +58,8 @@ void Ui::chain_overview() {
     pen.icon(icon_of(link.link), at_x, words_y - 18, 24, theme.ink);
     pen.text(at_x + 30, words_y, link_name(link.link), Face::bold, type::kLabel, theme.ink);
     cell_figure(*this, link, at_x, words_y + 42, figure_size, cell_w - 10);
-    const std::vector<std::string_view> lines = pen.lines(link.second, cell_w - 12, Face::regular, type::kLabel);
+    std::vector<std::string_view> lines = pen.lines(link.second, cell_w - 12, Face::regular, type::kLabel);
+    if (lines.size() > 2) lines = pen.lines(link.short_second, cell_w - 12, Face::regular, type::kLabel);
     for (std::size_t k = 0; k < std::min<std::size_t>(lines.size(), 2); ++k)
       pen.text(at_x, words_y + 68 + 21 * float(k), lines[k], Face::regular, type::kLabel, theme.ink2);
     if (link.change.kind != Change::Kind::none)

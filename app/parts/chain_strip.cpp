@@ -49,7 +49,7 @@ void Ui::chain_strip(Link open) {
     y = top + strip_h;
     return;
   }
-  const float limit_y = narrow ? top + 50 : top + 62;
+  const float limit_y = narrow ? top + 50 : top + 64;
   const float slack_px = narrow ? metric::kSlackPhone : metric::kSlackStrip;
   const float shape_dx = narrow ? cell_w / 2 : 20;
   const ChainLine d = laid_out(cells, {left, 0, chain_w, 0}, limit_y, slack_px, look::sign::kStrip,
@@ -100,7 +100,8 @@ void Ui::chain_strip(Link open) {
       if (link.change.kind != Change::Kind::none) {
         draw_change(pen, theme, at_x, limit_y + 110, link.now.binds, link.change, session.style());
       } else {
-        const std::vector<std::string_view> lines = pen.lines(link.second, cell_w - 12, Face::regular, type::kTick);
+        std::vector<std::string_view> lines = pen.lines(link.second, cell_w - 12, Face::regular, type::kTick);
+        if (lines.size() > 2) lines = pen.lines(link.short_second, cell_w - 12, Face::regular, type::kTick);
         for (std::size_t k = 0; k < std::min<std::size_t>(lines.size(), 2); ++k)
           pen.text(at_x, limit_y + 106 + 17 * float(k), lines[k], Face::regular, type::kTick, theme.ink2);
       }

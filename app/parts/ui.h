@@ -112,6 +112,10 @@ class Ui {
   void watts_bar();                             // watts_bar.cpp
   void rolls(int most);                         // rolls.cpp: what another roll would change
   void check_panel();                           // check_panel.cpp
+  void time_line();                             // time_line.cpp: arrival to leave-by, the battery under it
+  void what_ifs(int most);                      // what_ifs.cpp: one step of each lever that helps
+  void kit_list();                              // kit_list.cpp: what is carried, its spares, what else may come
+  void cautions();                              // cautions.cpp: what to look at, to do, to know
 
  private:
   struct ScrollState {

@@ -18,7 +18,8 @@ void Ui::watts_bar() {
   if (arrives.state == State::unknown) {
     const Box box = take(92);
     pen.dashed_box({box.x, box.y + 24, box.w, 44}, look::stroke::kDash, theme.ink2, look::stroke::kLine);
-    const std::string why_not = "Not known: " + reason(session.plan(), R::feedline_power_to_antenna_w, arrives, session.style());
+    const std::string why_not =
+        "Not known: " + reason(session.plan(), R::feedline_power_to_antenna_w, arrives, session.style());
     pen.text(box.x + 14, box.y + 52, pen.elided(why_not, box.w - 28, Face::regular, type::kLabel), Face::regular,
              type::kLabel, theme.ink2);
     node(Role::image, "watts", "Where the watts go", box).value = why_not;

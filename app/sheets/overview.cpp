@@ -46,9 +46,9 @@ void two_ways(Ui& ui) {
   const Box first{ui.x, ui.y + 8, each, 64};
   const Box second =
       ui.phone() ? Box{ui.x, first.bottom() + 8, each, 64} : Box{first.right() + 16, first.y, each, 64};
-  if (ui.button_in(first, "begin:own", "Fill in the feed line", parts::Weight::main, Icon::feed, type::kBody)) {
+  if (ui.button_in(first, "begin:own", "Fill in the battery", parts::Weight::main, Icon::battery, type::kBody)) {
     session.view.sheet = Sheet::link;
-    session.view.link = Link::feedline;
+    session.view.link = Link::battery;
     ui.wake_at(ui.now_s);
   }
   if (ui.button_in(second, "begin:sample", "Start from a sample outing", parts::Weight::plain, Icon::kit,
@@ -110,15 +110,15 @@ void overview(Ui& ui) {
     const float each = two ? (width - 40) / 2 : width;
     const float top = ui.y;
     ui.column(left, each, top);
-    ui.section("The feed line", "overview:feedline");
-    for (const R id : {R::feedline_power_to_antenna_w, R::feedline_total_loss_db, R::feedline_swr_at_radio,
-                       R::radio_turned_down_w}) {
+    ui.section("The outing", "overview:outing");
+    ui.time_line();
+    for (const R id : {R::feedline_power_to_antenna_w, R::pace_expected_contacts, R::safety_public_m}) {
       ui.reading_row(id);
       ui.rule();
     }
     const float first_bottom = ui.y;
     ui.column(two ? left + each + 40 : left, each, two ? top : ui.y + 16);
-    ui.rolls(4);
+    ui.what_ifs(4);
     if (two && ui.y < first_bottom) ui.y = first_bottom;
   }
   ui.gap(16);

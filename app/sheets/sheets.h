@@ -7,8 +7,7 @@ namespace gs::sheets {
 
 void header(parts::Ui& ui);  // mark, outing, undo, pin, theme, more
 void overview(parts::Ui& ui);
-void feedline(parts::Ui& ui);
-void link(parts::Ui& ui);  // any link: its readings and levers from the tables
+void link(parts::Ui& ui);  // the open link
 void more(parts::Ui& ui);  // outing, reading aids, files, about
 void text(parts::Ui& ui);  // a page of words
 

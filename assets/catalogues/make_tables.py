@@ -1,11 +1,12 @@
 #!/usr/bin/env python3
-"""Turns the catalogues beside this script into C++ tables: make_tables.py OUT_DIR
+"""Turns the catalogues beside this script into C++ tables: make_tables.py OUT_DIR (or --list for their names)
 
-Writes OUT_DIR/cable_table.cpp and OUT_DIR/limit_table.cpp. A row that is not complete is refused on stderr with its
+Writes OUT_DIR/cable_table.cpp, OUT_DIR/limit_table.cpp and the tables of each tables_<link>.py. A row that is not complete is refused on stderr with its
 file, row (line in the file) and column, and nothing is written. Python's standard library only.
 """
 
 import csv
+import importlib
 import math
 import pathlib
 import sys
@@ -18,7 +19,7 @@ EVIDENCE = ["seen", "second hand", "memory", "practice"]
 CABLE_COLUMNS = ("key name status z0_ohm velocity_factor law k0 k1 k2 lowest_mhz highest_mhz mass_g_per_m"
                  " diameter_mm fit_note loss_evidence loss_source body_evidence body_source").split()
 POINT_COLUMNS = "key frequency_mhz attenuation_db_per_100m half_step_db_per_100m evidence source".split()
-LIMIT_COLUMNS = "key limit ease evidence source".split()
+LIMIT_COLUMNS = "key limit ease over evidence source".split()
 
 # The amateur bands that the laws are judged on: 160 m to 6 m.
 JUDGED_FROM_MHZ, JUDGED_TO_MHZ = 1.8, 54.0
@@ -197,13 +198,23 @@ def limit_table(folder):
     rows = read_rows(folder, "limits.csv", LIMIT_COLUMNS)
     refuse_duplicates(rows, "key")
     lines = [f"    {{{quoted(row.text('key'))}, {row.number('limit')!r}, {row.number('ease')!r}, "
-             f"{enumerator(row.evidence('evidence'))},\n     {quoted(row.text('source'))}}}," for row in rows]
+             f"{quoted(row.cells['over'].strip())}, {enumerator(row.evidence('evidence'))},\n     {quoted(row.text('source'))}}}," for row in rows]
     return table_file("core/outing/table.h", "gs", "Limit", "limits", [], lines)
+
+
+def all_tables(folder):
+    """File name -> text of every table: this script's own, and those of the tables_<link>.py beside it."""
+    texts = {"cable_table.cpp": cable_table(folder), "limit_table.cpp": limit_table(folder)}
+    sys.path.insert(0, str(HERE))
+    sys.modules.setdefault("make_tables", sys.modules[__name__])  # the modules borrow from the script that runs
+    for module in sorted(HERE.glob("tables_*.py")):
+        texts.update(importlib.import_module(module.stem).tables(folder))
+    return texts
 
 
 def make(folder, out):
     """Reads everything before it writes anything; leaves a file alone whose text has not changed."""
-    texts = {"cable_table.cpp": cable_table(folder), "limit_table.cpp": limit_table(folder)}
+    texts = all_tables(folder)
     out.mkdir(parents=True, exist_ok=True)
     for name, text in texts.items():
         path = out / name
@@ -215,7 +226,10 @@ def main():
     if len(sys.argv) != 2:
         sys.exit("usage: make_tables.py OUT_DIR")
     try:
-        make(HERE, pathlib.Path(sys.argv[1]))
+        if sys.argv[1] == "--list":
+            print(";".join(sorted(all_tables(HERE))))
+        else:
+            make(HERE, pathlib.Path(sys.argv[1]))
     except (Refused, csv.Error, UnicodeDecodeError) as trouble:
         sys.exit(f"make_tables.py: {trouble}")
 

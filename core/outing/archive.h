@@ -15,6 +15,9 @@ inline constexpr std::size_t kMostFileBytes = 1'000'000;
 inline constexpr int kMostFileDepth = 16;
 inline constexpr std::size_t kMostNameChars = 80;
 inline constexpr int kFileVersion = 1;
+inline constexpr std::size_t kMostKitItems = 200;
+inline constexpr double kMostItemGrams = 100'000;
+inline constexpr int kMostBackups = 99;
 
 /// What came out of reading a file. Refused: `refusal` says why in one line and the outing is empty.
 /// `notes` tell what was read otherwise than written (unknown keys kept, a value outside its range left out, ...),
@@ -29,7 +32,7 @@ struct LoadedOuting {
 
 // `Outing::kept` is what a file held that this version does not know, as compact JSON in the order of the file:
 // {"top": {key: value}, "levers": {..}, "pinned": {..}, "pinned_levers": {..}}. A part is absent when it is empty;
-// "" when all are. Values of any kind are kept whole, numbers with the digits they came with (also "stints", "kit",
+// "" when all are. Values of any kind are kept whole, numbers with the digits they came with (also "stints",
 // "tally", "measured" of later versions).
 
 /// Reads an outing file: {"groundsheet": 1, "kind": "outing", "name", "date", "levers": {key: value}, "pinned": {},
@@ -40,6 +43,9 @@ struct LoadedOuting {
 /// ("50ft"): read_quantity reads it, and it is noted. Names and text levers are cut to 80 characters, control
 /// characters stripped, bad UTF-8 replaced. Of a key that comes twice the last counts. At most 40 notes, then one
 /// that counts the rest.
+/// "kit" is a list of at most 200 {"name": text, "function": text, "weight_g": 0..100000, "backups": 0..99,
+/// "works_pct": 0..100, "vital": true or false}; only the name must be there, and an item without a function stands
+/// for itself. An item with a value out of range is left out. Chances are held to a ten-thousandth of a percent.
 LoadedOuting read_outing(std::string_view text);
 
 /// Writes it, two-space indented, keys in table order, unset levers absent, then what was kept. Ends with a

@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <unordered_map>
 #include <utility>
+#include <vector>
 
 #include "core/outing/archive.h"
 #include "core/outing/quantity.h"
@@ -18,7 +19,8 @@ namespace {
 /// text: no tree is built, so memory stays in proportion to the text whatever it holds.
 class Splitter {
  public:
-  Splitter(std::string_view text, int most_depth) : text_(text), most_depth_(most_depth) {}
+  Splitter(std::string_view text, int most_depth, JsonKind outermost = JsonKind::object)
+      : text_(text), most_depth_(most_depth), outermost_(outermost) {}
   JsonObject result;
 
   bool null() { return scalar(JsonKind::null, "null"); }
@@ -57,6 +59,7 @@ class Splitter {
  private:
   std::string_view text_;
   int most_depth_, depth_ = 0;
+  JsonKind outermost_;
   JsonMember next_;
 
   bool refuse(std::string why) {
@@ -82,7 +85,7 @@ class Splitter {
     return true;
   }
   bool open(JsonKind kind, char bracket) {
-    if (depth_ == 0 && kind != JsonKind::object) return refuse("This is not a JSON object.");
+    if (depth_ == 0 && kind != outermost_) return refuse("This is not a JSON object.");
     if (depth_ >= most_depth_)
       return refuse("This is nested deeper than " + std::to_string(kMostFileDepth) + " levels.");
     if (depth_ == 1) {
@@ -207,6 +210,12 @@ JsonObject read_json_object(std::string_view text, int most_depth) {
   if (!splitter.result.trouble.empty()) splitter.result.members.clear();
   drop_earlier(splitter.result);
   return std::move(splitter.result);
+}
+
+std::vector<JsonMember> read_json_list(std::string_view text, int most_depth) {
+  Splitter splitter(text, most_depth, JsonKind::list);
+  const bool whole = nlohmann::json::sax_parse(text.begin(), text.end(), &splitter);
+  return whole ? std::move(splitter.result.members) : std::vector<JsonMember>{};
 }
 
 std::string json_value(const JsonMember& member) {

@@ -28,6 +28,9 @@ struct JsonObject {
 /// at once.
 JsonObject read_json_object(std::string_view text, int most_depth);
 
+/// The elements of a list, keys empty; nothing where the text is no list. Otherwise as above.
+std::vector<JsonMember> read_json_list(std::string_view text, int most_depth);
+
 /// A text that the reader takes: bytes that are not UTF-8 become U+FFFD, numbers beyond a double's range become
 /// texts.
 struct Repaired {

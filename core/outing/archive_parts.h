@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/kit/kit.h"
 #include "core/outing/archive_json.h"
 
 namespace gs {
@@ -39,6 +40,11 @@ KeptParts unpack_kept(std::string_view kept);
 /// Member texts ("\"key\": value") as an object over several lines; `indent` is that of the line it starts on.
 std::string object_text(const std::vector<std::string>& members, std::string_view indent);
 std::string member_text(std::string_view key, std::string_view value);
+
+/// "kit": [{"name", "function", "weight_g", "backups", "works_pct", "vital"}] both ways; archive_kit.cpp. Items
+/// that cannot be are left out and noted. Text is "" for an empty list.
+std::vector<kit::Item> read_kit(const JsonMember& member, Notes& notes);
+std::string kit_text(const std::vector<kit::Item>& items, std::string_view indent);
 
 /// Whether a member at the top of an outing file has a meaning to this version.
 bool is_outing_key(std::string_view key);

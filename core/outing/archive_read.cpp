@@ -154,6 +154,8 @@ struct Reader {
       read_levers(member, outing.set, Part::levers, "");
     } else if (member.key == "pinned") {
       read_pinned(member);
+    } else if (member.key == "kit") {
+      outing.kit = read_kit(member, notes);
     } else {
       const std::string key = member.key;
       keep(Part::top, std::move(member), key);
@@ -173,7 +175,7 @@ LoadedOuting read_outing(std::string_view text) {
   reader.outing.kept = pack_kept(reader.kept);
   // Line breaks and replaced bytes can make a file of strange members longer: one that could not be opened again is
   // not opened.
-  constexpr std::size_t kMuch = 300'000;
+  constexpr std::size_t kMuch = 100'000;
   if (reader.outing.kept.size() > kMuch && write_outing(reader.outing).size() > kMostFileBytes) {
     loaded.refusal = "This is too large: written back it would pass " + std::to_string(kMostFileBytes) + " bytes.";
     return loaded;

@@ -42,6 +42,7 @@ std::string write_outing(const Outing& outing) {
     if (member.key != "name" && member.key != "levers")
       pinned.push_back(member_text(member.key, json_value(member)));
   if (!pinned.empty()) lines.push_back(member_text("pinned", object_text(pinned, "  ")));
+  if (!outing.kit.empty()) lines.push_back(member_text("kit", kit_text(outing.kit, "  ")));
   for (const JsonMember& member : part(Part::top))
     if (!is_outing_key(member.key)) lines.push_back(member_text(member.key, json_value(member)));
   return object_text(lines, "") + "\n";

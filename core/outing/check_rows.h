@@ -11,6 +11,9 @@ std::string needs(const Lever& row);  // "needs Measured SWR"
 /// The first input without a number, said; "" when all are there.
 std::string first_needed(std::span<const CheckInput> inputs, std::span<const double> in);
 
+/// The check's inputs with the plan's levers filled in where check_wires.cpp names them.
+std::vector<CheckInput> wired(const Check& check);
+
 std::span<const Check> feedline_checks();
 
 }  // namespace gs

@@ -5,6 +5,10 @@
 #include <limits>
 
 #include "core/outing/check_rows.h"
+#include "core/outing/checks_antenna.h"
+#include "core/outing/checks_power.h"
+#include "core/outing/checks_safety.h"
+#include "core/outing/checks_sky.h"
 
 namespace gs {
 namespace {
@@ -22,9 +26,16 @@ std::string first_needed(std::span<const CheckInput> inputs, std::span<const dou
 }
 
 std::span<const Check> checks() {
+  static std::vector<std::vector<CheckInput>> inputs;  // what the rows' spans look at
   static const std::vector<Check> all = [] {
     std::vector<Check> rows;
-    for (const std::span<const Check> part : {feedline_checks()}) rows.insert(rows.end(), part.begin(), part.end());
+    for (const std::span<const Check> part :
+         {power_checks(), feedline_checks(), antenna_checks(), sky_checks(), safety_checks()})
+      rows.insert(rows.end(), part.begin(), part.end());
+    for (Check& row : rows) {
+      inputs.push_back(wired(row));
+      row.inputs = inputs.back();  // the inner vectors stay where they are
+    }
     return rows;
   }();
   return all;
@@ -51,9 +62,14 @@ CheckValues resolve_check(const Check& check, const std::vector<Value>& given, c
       for (std::size_t k = 0; k < options.size(); ++k)
         if (options[k].key == *key) x = double(k);
     }
-    if (!std::isfinite(x) && input.plan != L::count && plan.has(input.plan)) {
-      x = plan[input.plan];
-      from = plan.from[std::size_t(input.plan)];
+    if (!std::isfinite(x) && input.plan != L::count && plan.has(input.plan) &&
+        (plan.from[std::size_t(input.plan)] == From::yours || !input.only_if_set)) {
+      const double value = plan[input.plan];
+      const bool in_range = input.row.kind != Kind::number || (value >= input.row.least && value <= input.row.most);
+      if (in_range) {
+        x = value;
+        from = plan.from[std::size_t(input.plan)];
+      }
     }
     if (!std::isfinite(x) && input.plan_reading != R::count) {
       x = outlook[input.plan_reading].value;
@@ -102,6 +118,11 @@ ReadValue read_value(const Lever& row, std::string_view text) {
       if (!option.retired) keys += (keys.empty() ? "" : ", ") + std::string(option.key);
     }
     return {{}, name + ": \"" + std::string(text.substr(0, 40)) + "\" is not one of " + keys};
+  }
+  if (row.kind == Kind::text) {
+    const std::string why = row.wrong ? row.wrong(text) : std::string{};
+    if (!why.empty()) return {{}, name + ": " + why};
+    return {std::string(text), {}};
   }
   const Parsed parsed = read_quantity(text, row.unit);
   if (!parsed.ok()) return {{}, name + ": " + parsed.trouble};

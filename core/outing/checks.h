@@ -1,4 +1,4 @@
-// Small questions beside the plan: one row in checks.cpp each, with inputs and results of their own.
+// Small questions beside the plan: one row in checks_<link>.cpp each, with inputs and results of their own.
 #pragma once
 
 #include <span>
@@ -15,6 +15,7 @@ struct CheckInput {
   Lever row;
   L plan = L::count;
   R plan_reading = R::count;  // or the reading it is taken from
+  bool only_if_set = false;   // the plan's usual value gives way to the check's own
 };
 
 /// A result: a reading-like row, judged when ease != limit. `put_into` names the lever that the result may be put

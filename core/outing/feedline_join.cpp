@@ -4,6 +4,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/antenna/feed.h"
+
 namespace gs {
 namespace {
 
@@ -39,18 +41,37 @@ void join_cable(const Plan& plan, FeedlineJoin& join) {
 
 bool cable_known(const FeedlineJoin& join) { return join.cable != nullptr; }
 
+void take_impedance(Complex load_ohm, FeedlineJoin& join) {
+  const double z0_ohm = join.cable->z0_ohm;
+  join.load_ohm = load_ohm;
+  join.swr_at_antenna = feedline::swr(load_ohm, z0_ohm);
+  join.swr_at_radio = feedline::swr(feedline::input_impedance_ohm(join.line, load_ohm), z0_ohm);
+  const double loss_db = feedline::total_loss_db(join.line, load_ohm);
+  join.loss = {loss_db, loss_db, loss_db};
+}
+
 void join_load(const Plan& plan, FeedlineJoin& join) {
   const double z0_ohm = join.cable->z0_ohm;
   if (plan.has(L::antenna_feed_r_ohm)) {
     join.load_from = LoadFrom::impedance;
-    join.load_ohm = Complex(plan[L::antenna_feed_r_ohm], plan[L::antenna_feed_x_ohm]);
-    join.swr_at_antenna = feedline::swr(join.load_ohm, z0_ohm);
-    join.swr_at_radio = feedline::swr(feedline::input_impedance_ohm(join.line, join.load_ohm), z0_ohm);
-    const double loss_db = feedline::total_loss_db(join.line, join.load_ohm);
-    join.loss = {loss_db, loss_db, loss_db};
+    take_impedance(Complex(plan[L::antenna_feed_r_ohm], plan[L::antenna_feed_x_ohm]), join);
     return;
   }
   if (!plan.has(L::feedline_measured_swr)) {
+    if (plan.has(L::antenna_kind)) {
+      const antenna::Kind& kind = antenna::kinds()[std::size_t(plan[L::antenna_kind])];
+      const antenna::FeedPoint feed = antenna::feed_point(kind, plan[L::antenna_frequency_mhz]);
+      if (feed.resistance_ohm > 0 && feed.swr >= 1) {
+        // Behind a transformer the resistance is what it was wound for; the SWR that such a wire usually shows is
+        // not 1.
+        constexpr double kMeterOhm = 50;
+        const bool wound = kind.transformer_ratio > 1;
+        const double r_ohm = wound ? kMeterOhm * feed.swr : feed.resistance_ohm;
+        join.load_from = LoadFrom::antenna_kind;
+        take_impedance(r_ohm, join);
+        return;
+      }
+    }
     join.load_doubt = Doubt::missing;
     join.load_culprit = L::feedline_measured_swr;
     return;

@@ -19,11 +19,14 @@ enum class Doubt : unsigned char {
   impossible,        // two levers cannot both be true; `clashes` has the sentence
   not_in_catalogue,  // the catalogue does not know it for the culprit's choice
   outside_tested,    // computed, but outside the range the culprit's row was tested in
+  evaluation_owed,   // safety: nearer than a formula alone can say
+  not_looked_at,     // safety: nobody has looked at the culprit yet
+  no_kit,            // the kit list is empty
   later,             // this link does not answer yet
 };
 
 /// What is known of the load at the antenna's end, best first.
-enum class LoadFrom : unsigned char { none, impedance, swr_at_antenna, swr_at_radio };
+enum class LoadFrom : unsigned char { none, impedance, swr_at_antenna, swr_at_radio, antenna_kind };
 
 struct FeedlineJoin {
   // the cable, known when cable_doubt is none or outside_tested

@@ -1,4 +1,4 @@
-// Every input of the outing: one enumerator here and one row in levers.cpp.
+// Every input of the outing: one enumerator here and one row in levers_<link>.cpp.
 #pragma once
 
 #include <cstddef>
@@ -12,9 +12,28 @@ namespace gs {
 enum class L : unsigned char {
   radio_full_power_w,
   radio_transmit_power_w,
+  radio_mode,
+  radio_transmit_share_pct,
+  radio_receive_current_a,
+  radio_full_power_current_a,
+  radio_keyed_idle_current_a,
+  radio_minimum_supply_v,
   radio_tuner,
   radio_fold_back_swr,
+  battery_chemistry,
+  battery_capacity_ah,
+  battery_max_current_a,
+  battery_temperature_c,
+  battery_health_pct,
+  battery_reserve_pct,
+  battery_used_ah,
+  spare_capacity_ah,
+  lead_wire,
+  lead_length_m,
+  antenna_kind,
   antenna_frequency_mhz,
+  antenna_apex_m,
+  antenna_span_m,
   antenna_feed_r_ohm,
   antenna_feed_x_ohm,
   feedline_cable,
@@ -22,6 +41,20 @@ enum class L : unsigned char {
   feedline_roll_loss_pct,
   feedline_measured_swr,
   feedline_measured_at,
+  site_locator,
+  clock_utc_offset_min,
+  clock_arrive_min,
+  clock_leave_by_min,
+  clock_set_up_min,
+  clock_pack_down_min,
+  pace_per_hour,
+  pace_spread_pct,
+  pace_target,
+  pace_day_rule,
+  safety_busiest_share_pct,
+  safety_looked_at_lines,
+  safety_looked_at_fuse,
+  safety_looked_at_coax,
   count,
 };
 
@@ -37,5 +70,8 @@ inline bool is_lever(L id) { return std::size_t(id) < lever_count(); }
 L limit_lever(R id);
 L ease_lever(R id);
 bool is_judged(R id);
+/// The table's own figure for a limit or ease lever, on top of the lever it stands over (NaN while that is
+/// missing).
+double usual_limit(const Plan& plan, L id);
 
 }  // namespace gs

@@ -7,6 +7,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/kit/kit.h"
 #include "core/outing/levers.h"
 
 namespace gs {
@@ -23,6 +24,7 @@ struct Outing {
   Values set = Values(lever_count());
   std::optional<Values> pinned;  // the plan as it was pinned
   std::string pinned_name;       // "100 W": what was last changed when it was pinned
+  std::vector<kit::Item> kit;    // what is carried; the pinned plan carries the same
   std::string kept;              // what a file held beyond this, written back as it was (archive.h has the shape)
   bool operator==(const Outing&) const = default;
 };

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/outing/feedline_join.h"
+#include "core/pace/clock.h"
 
 namespace gs {
 namespace {
@@ -23,30 +24,37 @@ Plan resolve(const Values& set) {
   const std::size_t count = lever_count();
   Plan plan{std::vector<double>(count, std::numeric_limits<double>::quiet_NaN()),
             std::vector<From>(count, From::missing)};
-  for (const Limit& limit : limits()) {
-    const R id = find_reading(limit.reading_key);
-    if (id == R::count) continue;
-    plan.x[std::size_t(limit_lever(id))] = limit.limit;
-    plan.x[std::size_t(ease_lever(id))] = limit.ease;
-    plan.from[std::size_t(limit_lever(id))] = plan.from[std::size_t(ease_lever(id))] = From::usual;
-  }
   for (std::size_t i = 0; i < count; ++i) {
     const Lever& row = lever(L(i));
     if (row.applies && !row.applies(plan)) continue;
+    if (row.kind == Kind::text) {
+      const std::string* text = std::get_if<std::string>(&set[i]);
+      if (!text || text->empty() || !row.read) continue;
+      plan.x[i] = row.read(*text);
+      if (!std::isfinite(plan.x[i])) continue;
+      plan.from[i] = From::yours;
+      continue;
+    }
     double value = std::numeric_limits<double>::quiet_NaN();
     // a bare number where a choice's key belongs would pass for an index: as good as not set
     if (const double* number = std::get_if<double>(&set[i]); number && row.kind == Kind::number) value = *number;
     if (const std::string* key = std::get_if<std::string>(&set[i]); key && row.kind == Kind::choice)
       value = option_index(row, *key);
     From from = From::yours;
-    if (!std::isfinite(value) && row.usual) {
-      value = row.usual(plan);
+    if (!std::isfinite(value)) {
+      value = i < std::size_t(L::count) ? (row.usual ? row.usual(plan) : value) : usual_limit(plan, L(i));
       from = From::usual;
     }
     if (!std::isfinite(value)) continue;
     plan.x[i] = value;
     plan.from[i] = from;
   }
+  return plan;
+}
+
+Plan resolve(const Outing& outing) {
+  Plan plan = resolve(outing.set);
+  plan.kit = sum_up(outing.kit);
   return plan;
 }
 
@@ -69,6 +77,12 @@ std::string_view option_key(L id, double index) {
 std::string refusal(L id, const Value& value) {
   const Lever& row = lever(id);
   if (std::holds_alternative<std::monostate>(value)) return {};
+  if (row.kind == Kind::text) {
+    const std::string* text = std::get_if<std::string>(&value);
+    if (!text) return std::string(row.name) + ": a text is wanted";
+    const std::string why = row.wrong ? row.wrong(*text) : std::string{};
+    return why.empty() ? why : std::string(row.name) + ": " + why;
+  }
   if (row.kind == Kind::choice) {
     const std::string* key = std::get_if<std::string>(&value);
     if (key && std::isfinite(option_index(row, *key))) return {};
@@ -90,10 +104,28 @@ std::vector<Clash> clashes(const Plan& plan, const Style& style) {
   std::vector<Clash> found;
   const double full_w = plan[L::radio_full_power_w];
   if (plan[L::radio_transmit_power_w] > full_w) {
-    found.push_back(
-        {L::radio_transmit_power_w, L::radio_full_power_w,
-         "Transmit power " + say_lever(lever(L::radio_transmit_power_w), plan[L::radio_transmit_power_w], style) +
-             " is more than the radio's full power " + say_lever(lever(L::radio_full_power_w), full_w, style) + "."});
+    found.push_back({L::radio_transmit_power_w, L::radio_full_power_w,
+                     "Transmit power " +
+                         say_lever(lever(L::radio_transmit_power_w), plan[L::radio_transmit_power_w], style) +
+                         " is more than the radio's full power " +
+                         say_lever(lever(L::radio_full_power_w), full_w, style) + "."});
+  }
+  if (plan[L::radio_keyed_idle_current_a] > plan[L::radio_full_power_current_a]) {
+    found.push_back({L::radio_keyed_idle_current_a, L::radio_full_power_current_a,
+                     "Keyed idle current is more than the full-power current: doubt one of the two."});
+  }
+  if (plan.has_all(L::clock_arrive_min, L::clock_leave_by_min)) {
+    const pace::OnAir air = pace::on_air({plan[L::clock_arrive_min], plan[L::clock_leave_by_min],
+                                          plan[L::clock_set_up_min], plan[L::clock_pack_down_min]});
+    if (air.trouble == pace::NoTime::leaves_first) {
+      found.push_back(
+          {L::clock_leave_by_min, L::clock_arrive_min,
+           "Leave by is not after arrive. Past midnight the clock counts on: 01:00 of the next day is 25:00."});
+    } else if (air.trouble == pace::NoTime::work_fills_it) {
+      found.push_back({L::clock_leave_by_min, L::clock_set_up_min,
+                       "Set-up and pack-down take " + say_quantity(air.short_by_min, Unit::minute, 0, style) +
+                           " more than the stay has."});
+    }
   }
   for (const Limit& row : limits()) {
     const R id = find_reading(row.reading_key);

@@ -1,6 +1,7 @@
 // The outing with every lever resolved to a number and its provenance: what everything is computed from.
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -12,10 +13,28 @@ namespace gs {
 /// Where a lever's value comes from.
 enum class From : unsigned char { missing, usual, yours };
 
+/// One function of the kit: what all that does this job is worth together.
+struct KitFunction {
+  std::string name;
+  double chance_pct, weight_g;  // that something does it; backups weighed too
+  int pieces;
+  bool vital;
+};
+
+/// What the kit list comes to. `known` is false for an empty list; nothing else counts then.
+struct KitSummary {
+  bool known = false;
+  double chance_pct = 0, weight_g = 0;
+  int single_points = 0;
+  std::vector<KitFunction> functions;  // in the order of the list
+};
+KitSummary sum_up(std::span<const kit::Item> items);
+
 /// Numbers by lever in each lever's unit; choices as the option's index. A missing lever's number is NaN.
 struct Plan {
   std::vector<double> x;
   std::vector<From> from;
+  KitSummary kit{};
   double operator[](L id) const { return x[std::size_t(id)]; }
   bool has(L id) const { return from[std::size_t(id)] != From::missing; }
   bool has_all() const { return true; }
@@ -27,6 +46,8 @@ struct Plan {
 
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
 Plan resolve(const Values& set);
+/// The same with the kit: the plan of an outing.
+Plan resolve(const Outing& outing);
 
 /// A lever's number as people write it: no more decimals than it needs and its row allows. "15 m", "14.06 MHz".
 std::string say_lever(const Lever& row, double value, const Style& style);

@@ -14,6 +14,7 @@ enum class Unit : unsigned char {
   volt,
   ampere,
   ampere_hour,
+  milliampere_hour,
   decibel,
   metre,      // lengths people rig: m, ft, in, cm
   kilometre,  // distances on the globe: km, mi

@@ -64,7 +64,8 @@ struct Word {
 // clang-format off
 constexpr Word kWords[] = {
     {"W", "watt", "watts"}, {"V", "volt", "volts"}, {"A", "ampere", "amperes"},
-    {"Ah", "ampere hour", "ampere hours"}, {"dB", "decibel", "decibels"}, {"m", "metre", "metres"},
+    {"Ah", "ampere hour", "ampere hours"},
+    {"mAh", "milliampere hour", "milliampere hours"}, {"dB", "decibel", "decibels"}, {"m", "metre", "metres"},
     {"ft", "foot", "feet"}, {"km", "kilometre", "kilometres"}, {"mi", "mile", "miles"},
     {"MHz", "megahertz", "megahertz"}, {"Ω", "ohm", "ohms"}, {"%", "percent", "percent"},
     {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"°C", "degree Celsius", "degrees Celsius"},

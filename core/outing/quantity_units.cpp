@@ -29,6 +29,7 @@ constexpr UnitChoice kWatt[] = {
 constexpr UnitChoice kVolt[] = {{"V", 1, 0, false}, {"mV", 1e-3, 0, false}, {"kV", 1e3, 0, false}};
 constexpr UnitChoice kAmpere[] = {{"A", 1, 0, false}, {"mA", 1e-3, 0, false}, {"µA", 1e-6, 0, false}};
 constexpr UnitChoice kAmpereHour[] = {{"Ah", 1, 0, false}, {"mAh", 1e-3, 0, false}};
+constexpr UnitChoice kMilliampereHour[] = {{"mAh", 1, 0, false}, {"Ah", 1e3, 0, false}};
 constexpr UnitChoice kDecibel[] = {{"dB", 1, 0, false}};
 constexpr UnitChoice kMetre[] = {
     {"m", 1, 0, false},     {"ft", kMetresPerFoot, 0, false}, {"in", kMetresPerInch, 0, false},
@@ -73,6 +74,8 @@ Rows rows_of(Unit unit) {
       return {kAmpere, 2};
     case Unit::ampere_hour:
       return {kAmpereHour, 2};
+    case Unit::milliampere_hour:
+      return {kMilliampereHour, 2};
     case Unit::decibel:
       return {kDecibel, 1};
     case Unit::metre:
@@ -191,6 +194,7 @@ Measure measure_of(Unit unit) {
     case Unit::ampere:
       return current;
     case Unit::ampere_hour:
+    case Unit::milliampere_hour:
       return charge;
     case Unit::decibel:
       return level;

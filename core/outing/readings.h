@@ -9,6 +9,12 @@
 namespace gs {
 
 enum class R : unsigned char {
+  power_spare_min,
+  power_runtime_h,
+  power_lasts_until_min,
+  power_left_at_leave_by_pct,
+  power_average_current_a,
+  power_supply_at_key_down_v,
   radio_turned_down_w,
   feedline_matched_loss_db,
   feedline_total_loss_db,
@@ -18,7 +24,22 @@ enum class R : unsigned char {
   feedline_cable_swr_w,
   feedline_swr_at_radio,
   feedline_weight_g,
+  antenna_fits_m,
+  antenna_efficiency_pct,
+  antenna_cut_length_m,
   antenna_swr,
+  clock_on_air_min,
+  clock_pack_by_min,
+  pace_chance_of_target_pct,
+  pace_expected_contacts,
+  pace_mah_per_contact,
+  safety_public_m,
+  safety_operator_m,
+  safety_owed_within_m,
+  safety_left_to_look_at,
+  kit_chance_pct,
+  kit_single_points,
+  kit_weight_kg,
   count,
 };
 

@@ -68,6 +68,8 @@ std::vector<std::pair<std::string_view, std::string>> lever_members(const Lever&
       {"key", json_quote(row.key)}, {"name", json_quote(row.name)}, {"link", json_quote(link_key(row.link))}};
   if (row.kind == Kind::choice) {
     members.push_back({"options", options_json(row)});
+  } else if (row.kind == Kind::text) {
+    members.push_back({"kind", json_quote("text")});
   } else {
     members.push_back({"unit", unit_text(row.unit)});
     members.push_back({"least", number(row.least)});
@@ -93,6 +95,7 @@ std::vector<std::pair<std::string_view, std::string>> reading_members(const Read
 std::string value_json(const Lever& row, double x) {
   if (!std::isfinite(x)) return "null";
   if (row.kind == Kind::choice) return json_quote(row.options()[std::size_t(x)].key);
+  if (row.kind == Kind::text) return row.write ? json_quote(row.write(x)) : "null";
   return number(x);
 }
 

@@ -11,6 +11,7 @@
 namespace gs {
 
 struct Plan;
+enum class L : unsigned char;  // levers.h
 
 /// A link of the chain, or one of the three that stand alongside.
 enum class Link : unsigned char { battery, radio, feedline, antenna, sky, contacts, safety, clock, kit, count };
@@ -34,10 +35,13 @@ struct Lever {
   int digits = 0;                        // decimals that are printed
   double least = 0, most = 0, step = 1;  // in the unit; for choices unused
   Scale scale = Scale::linear;
-  std::span<const Option> (*options)() = nullptr;  // choices only
-  double (*usual)(const Plan&) = nullptr;          // may rest on levers above; null: the person must give it
-  bool optional = false;                           // true: nothing is missing while it is not set
-  bool (*applies)(const Plan&) = nullptr;          // null: always
+  std::span<const Option> (*options)() = nullptr;    // choices only
+  double (*usual)(const Plan&) = nullptr;            // may rest on levers above; null: the person must give it
+  bool optional = false;                             // true: nothing is missing while it is not set
+  std::string (*wrong)(std::string_view) = nullptr;  // text levers: why this text cannot be, "" when it can
+  double (*read)(std::string_view) = nullptr;        // text levers: the number that stands for it in the plan
+  std::string (*write)(double) = nullptr;            // and back
+  bool (*applies)(const Plan&) = nullptr;            // null: always
   double (*cap)(const Plan&) = nullptr;    // most under this plan, where another lever holds it lower; NaN: none
   double tolerance = 0;                    // how far the real thing may stand from what was set, in the unit
   Evidence evidence = Evidence::practice;  // of usual value and range
@@ -52,12 +56,16 @@ struct Reading {
   int digits = 0;
   Better better = Better::neither;
   std::string_view source;
+  std::string_view assumes = {};     // what it takes for granted, where the row alone says why
+  std::string_view formula = {};     // in words, where the row alone says why
+  std::span<const L> rests_on = {};  // levers that the reading rests on, most telling first
 };
 
 /// Limit and ease of a judged reading, from assets/catalogues/limits.csv.
 struct Limit {
   std::string_view reading_key;
   double limit, ease;
+  std::string_view over;  // key of a lever whose value both are added to; "" for plain figures
   Evidence evidence;
   std::string_view source;
 };

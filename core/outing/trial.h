@@ -22,4 +22,12 @@ struct Trial {
 /// first. Empty while cable or length is missing.
 std::vector<Trial> other_rolls(const Outing& outing, const Style& style);
 
+/// One step of each lever that may help: power, time, a shorter line, a higher apex, a larger
+/// battery, a lower target. Only what changes the chance of the target or mends a link; those that mend a failing
+/// link first, then by the chance, best first.
+std::vector<Trial> what_ifs(const Outing& outing, const Style& style);
+
+/// The first judged reading that holds or is tight in `now` and fails in `then`; R::count where none does.
+R broken_by(const Outlook& now, const Outlook& then);
+
 }  // namespace gs

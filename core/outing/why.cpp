@@ -1,5 +1,6 @@
 #include "core/outing/why.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/radio/fold_back.h"
@@ -72,6 +73,9 @@ void load_lines(const Plan& plan, const FeedlineJoin& join, Lines& lines) {
   if (plan.has(L::antenna_feed_r_ohm)) {
     lines.lever_line(L::antenna_feed_r_ohm);
     lines.lever_line(L::antenna_feed_x_ohm);
+  } else if (join.load_from == LoadFrom::antenna_kind) {
+    lines.lever_line(L::antenna_kind);
+    lines.factor("Usual feed-point resistance of the kind", join.load_ohm.real(), Unit::ohm, 0, Mark::practice);
   } else {
     lines.lever_line(L::feedline_measured_swr);
     if (plan.has(L::feedline_measured_swr)) lines.lever_line(L::feedline_measured_at);
@@ -83,7 +87,8 @@ void load_lines(const Plan& plan, const FeedlineJoin& join, Lines& lines) {
 std::string loss_assumes(const FeedlineJoin& join, const Style& style) {
   const std::string always = say_quantity(20, Unit::celsius, 0, style) + "; plugs and chokes left out";
   if (join.load_from == LoadFrom::none || join.load_doubt != Doubt::none) return always;
-  if (join.load_from == LoadFrom::impedance) return always + "; the characteristic impedance has its loss angle";
+  if (join.load_from == LoadFrom::impedance || join.load_from == LoadFrom::antenna_kind)
+    return always + "; the characteristic impedance has its loss angle";
   return always + "; a measured SWR has no phase, so the loss lies between " +
          say_quantity(join.loss.least_db, Unit::decibel, 2, style) + " and " +
          say_quantity(join.loss.most_db, Unit::decibel, 2, style);
@@ -121,8 +126,8 @@ std::string if_wrong(R id, const Plan& plan, const Style& style) {
   if (!std::isfinite(now)) return {};
   L most = L::count;
   Figure worst{};
-  for (const L candidate : kCandidates) {
-    if (!plan.has(candidate)) continue;
+  for (const L candidate : row.rests_on.empty() ? std::span<const L>(kCandidates) : row.rests_on) {
+    if (!plan.has(candidate) || lever(candidate).kind != Kind::number) continue;
     Plan wrong = plan;
     double& x = wrong.x[std::size_t(candidate)];
     x *= 1.1;  // past the lever's own range too: the sentence says a tenth
@@ -139,6 +144,42 @@ std::string if_wrong(R id, const Plan& plan, const Style& style) {
   std::string text =
       std::string(lever(most).name) + " a tenth higher: " + say_quantity(worst.value, row.unit, row.digits, style);
   if (worst.state != State::none) text += ", " + std::string(state_word(worst.state));
+  return text;
+}
+
+/// A line a function: its chance, or what does it alone, or its weight.
+void kit_lines(R id, const KitSummary& kit, Lines& lines) {
+  for (const KitFunction& function : kit.functions) {
+    const std::string pieces = function.pieces == 1 ? "1 piece" : std::to_string(function.pieces) + " pieces";
+    const std::string text = function.name + ", " + pieces;
+    if (id == R::kit_weight_kg)
+      lines.factor(text, function.weight_g, Unit::gram, 0, Mark::yours);
+    else if (id == R::kit_chance_pct && function.vital)
+      lines.factor(text, function.chance_pct, Unit::percent, 1, Mark::yours);
+    else if (id == R::kit_single_points && function.vital && function.pieces == 1)
+      lines.factor(text, 1, Unit::none, 0, Mark::yours);
+  }
+}
+
+std::string_view kit_assumes(R id) {
+  if (id == R::kit_weight_kg) return "what is listed; clothes, water and the bags themselves are not";
+  if (id == R::kit_single_points) return "what does the same job stands in for each other, spares too";
+  return "pieces fail apart from each other; two that share a charger or a wet bag hold less";
+}
+
+/// The chances are guesses: what becomes of the kit when every piece gives out twice as often as was guessed.
+std::string kit_if_wrong(R id, const Plan& plan, const Style& style) {
+  if (id == R::kit_single_points || !plan.kit.known) return {};
+  if (id == R::kit_weight_kg)
+    return "every weight a tenth higher: " + say_quantity(1.1 * plan.kit.weight_g / 1000, Unit::kilogram, 1, style);
+  double chance = 1;
+  for (const KitFunction& function : plan.kit.functions) {
+    const double all_fail = (1 - function.chance_pct / 100) * std::pow(2.0, function.pieces);
+    if (function.vital) chance *= 1 - std::min(1.0, all_fail);
+  }
+  const Figure worse = judge(plan, id, 100 * chance);
+  std::string text = "every piece gives out twice as often: " + say_quantity(worse.value, Unit::percent, 0, style);
+  if (worse.state != State::unknown) text += ", " + std::string(state_word(worse.state));
   return text;
 }
 
@@ -227,7 +268,24 @@ Why why(R id, const Plan& plan, const Style& style) {
       result.assumes =
           loss_assumes(join, style) + "; reflected power is not lost, it comes back and warms the cable twice";
       break;
-    case R::count:
+    case R::kit_chance_pct:
+    case R::kit_single_points:
+    case R::kit_weight_kg:
+      result.formula = row.formula;
+      if (!plan.kit.known) result.lines.push_back({"Kit list", {"not set", ""}, Mark::none});
+      kit_lines(id, plan.kit, lines);
+      if (std::isfinite(outlook[id].value))
+        lines.follows(std::string(row.name), outlook[id].value, row.unit, row.digits);
+      result.assumes = kit_assumes(id);
+      result.if_wrong = kit_if_wrong(id, plan, style);
+      return result;
+    default:
+      // what the row itself says: its formula and the levers it rests on
+      result.formula = row.formula;
+      result.assumes = row.assumes;
+      for (const L lever_id : row.rests_on) lines.lever_line(lever_id);
+      if (std::isfinite(outlook[id].value))
+        lines.follows(std::string(row.name), outlook[id].value, row.unit, row.digits);
       break;
   }
   result.if_wrong = if_wrong(id, plan, style);

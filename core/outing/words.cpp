@@ -16,7 +16,8 @@ std::string figure_text(R id, double value, const Style& style = {}) {
 /// "82 % arrive" style: the binding reading against its limit.
 std::string against_limit(const Plan& plan, R id, const Figure& figure, const Style& style) {
   const std::string limit = say_lever(lever(limit_lever(id)), plan[limit_lever(id)], style);
-  return lower_first(std::string(reading(id).name)) + " " + figure_text(id, figure.value, style) + ", limit " + limit;
+  return lower_first(std::string(reading(id).name)) + " " + figure_text(id, figure.value, style) + ", limit " +
+         limit;
 }
 
 }  // namespace
@@ -33,10 +34,16 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
       return {};
     case Doubt::missing:
       return "needs " + lower_first(std::string(lever(figure.culprit).name));
+    case Doubt::evaluation_owed:
+      return "an evaluation is owed: people may stand nearer than a formula alone can say";
+    case Doubt::not_looked_at:
+      return lower_first(std::string(lever(figure.culprit).name)) + " not looked at yet";
+    case Doubt::no_kit:
+      return "needs a kit list";
     case Doubt::later:
       return "this link does not answer yet";
     case Doubt::not_in_catalogue:
-      return "the catalogue does not have it for this cable";
+      return "the catalogue does not have it for this " + lower_first(std::string(lever(figure.culprit).name));
     case Doubt::outside_tested: {
       const feedline::Cable& cable = feedline::cables()[std::size_t(plan[L::feedline_cable])];
       return "cable's law tested from " + say_quantity(cable.lowest_mhz, Unit::megahertz, 0, style) + " to " +

@@ -103,6 +103,61 @@ const std::vector<Screen>& screens() {
          s.open_sample();
          go(s, Sheet::link, Link::radio);
        }},
+      {"antenna",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::antenna);
+       }},
+      {"contacts",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::contacts);
+       }},
+      {"clock",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::clock);
+       }},
+      {"safety",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::safety);
+       }},
+      {"kit",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::kit);
+       }},
+      {"kit, empty", [](Stage& s) { go(s, Sheet::link, Link::kit); }},
+      {"kit, adding an item",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::kit);
+         s.session().view.unfolded = "kit:add";
+       }},
+      {"why kit holds",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::kit, Panel::why);
+         s.session().view.why = R::kit_chance_pct;
+       }},
+      {"sky",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::sky);
+       }},
+      {"why runtime",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::battery, Panel::why);
+         s.session().view.why = R::power_runtime_h;
+       }},
+      {"overview, battery fails",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().pin();
+         s.session().set(L::battery_capacity_ah, 4.0);
+       }},
       {"battery",
        [](Stage& s) {
          s.open_sample();

@@ -36,6 +36,13 @@ int main() {
   set(gs::L::feedline_cable, std::string("rg58c"));
   set(gs::L::feedline_length_m, 15.0);
   set(gs::L::feedline_measured_swr, 2.0);
+  set(gs::L::battery_chemistry, std::string("lifepo4"));
+  set(gs::L::battery_capacity_ah, 20.0);
+  set(gs::L::antenna_kind, std::string("inverted_v"));
+  set(gs::L::antenna_apex_m, 8.0);
+  set(gs::L::antenna_span_m, 20.0);
+  set(gs::L::clock_arrive_min, 990.0);
+  set(gs::L::clock_leave_by_min, 1160.0);
 
   // The yardstick: ten thousand exponentials.
   const double yardstick_s = seconds_of(20, [](int n) {

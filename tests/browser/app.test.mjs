@@ -39,8 +39,7 @@ test('by role and name: sample, slider, reading, pin, undo', async (t) => {
   await press(page, /^Undo Feed line length, 20 m/);
   assert.equal(await poll(async () => (await metres(page)) === 15 && 15, 'undo'), 15);
   await press(page, /^Undo the pin/);
-  await says(page, 'feedline.power_to_antenna_w', /watts$|to carry$/);
-  assert.equal(await words(page, 'feedline.power_to_antenna_w'), before);
+  await poll(async () => (await words(page, 'feedline.power_to_antenna_w')) === before, 'the figure as it was')
 });
 
 test('what was set is there after a reload with the server stopped, and nothing was asked of anyone', async (t) => {
@@ -95,7 +94,7 @@ for (const [width, height, ratio] of [[1024, 768, 2], [390, 844, 2.625]]) {
       await still(page);
     };
     await tap('Start from a sample outing');
-    await says(page, 'verdict', /Feed line holds/);
+    await says(page, 'verdict', /holds/);
     await tap(/^Feed line,.*opens Feed line/);
     await tap(/^More Feed line length/);
     assert.equal(await metres(page), 15.5);
@@ -132,7 +131,7 @@ test('by keyboard alone: Tab to the sample, to the link, to the slider; arrows, 
   };
   await tab_to(/sample outing/);
   await page.keyboard.press('Enter');
-  await says(page, 'verdict', /Feed line holds/);
+  await says(page, 'verdict', /holds/);
   await tab_to(/^Feed line,.*opens Feed line/);
   await page.keyboard.press('Space');
   await length(page).waitFor();
@@ -206,6 +205,11 @@ test('axe finds nothing on any sheet or panel, wide or narrow', async (t) => {
     await check('overview');
     await press(page, /^Feed line,.*opens Feed line/);
     await check('feed line');
+    for (const link of ['Battery', 'Antenna', 'Contacts', 'Safety', 'Kit']) {
+      await press(page, new RegExp(`^${link},.*opens ${link}`));
+      await check(link);
+    }
+    await press(page, /^Feed line,.*opens Feed line/);
     await press(page, /^SWR at radio,.*Why/);
     await check('why');
     await press(page, 'Close');

@@ -58,12 +58,22 @@ async function guide(page) {
   }
 }
 
+const links = ['Battery', 'Radio', 'Feed line', 'Antenna', 'Sky', 'Contacts', 'Safety', 'Clock', 'Kit'];
+
 async function every_sheet(page, folder, size) {
   let number = 0;
   const shot = (name) => shoot(page, folder, `${size}-${String(number++).padStart(2, '0')}-${name}`);
   await shot('begin');
   await sample_with_pin(page);
-  await shot('feedline');
+  await press(page, /^Overview/);
+  await shot('overview');
+  for (const link of links) {
+    await press(page, /^Overview/); // safety, clock and kit stand there alone
+    await press(page, new RegExp(`opens ${link}$`));
+    await shot(link.toLowerCase().replace(' ', ''));
+  }
+  await press(page, /^Overview/);
+  await press(page, /opens Feed line$/);
   await press(page, /^Why this power/);
   await shot('why');
   await press(page, 'Close');
@@ -71,17 +81,12 @@ async function every_sheet(page, folder, size) {
   await shot('keypad');
   await page.keyboard.press('Escape');
   await press(page, /^Cable,/);
-  await shot('cables');
+  await shot('choices');
   await press(page, 'Close');
   await press(page, 'Is this roll going bad?');
   await shot('check');
   await press(page, 'Close');
-  await press(page, /opens Radio$/);
-  await shot('radio');
-  await press(page, /opens Battery$/);
-  await shot('battery');
   await press(page, /^Overview/);
-  await shot('overview');
   for (const theme of ['dusk', 'night']) {
     await press(page, /^Theme/);
     await shot(`overview-${theme}`);

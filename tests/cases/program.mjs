@@ -55,3 +55,30 @@ export function folder(t) {
     },
   };
 }
+
+const states = ['holds', 'tight', 'fails', 'none', 'not known'];
+
+/** What every outlook and every check must look like. */
+export function check_shape(answer, kind) {
+  assert.equal(answer.groundsheet, 1);
+  assert.equal(answer.kind, kind);
+  for (const [key, lever] of Object.entries(answer.levers)) {
+    assert.deepEqual(Object.keys(lever).sort(), ['from', 'name', 'unit', 'value'], key);
+    assert.ok(lever.name.length > 0, key);
+    assert.ok(['missing', 'usual', 'yours'].includes(lever.from), key);
+    assert.equal(lever.value === null, lever.from === 'missing', key);
+  }
+  for (const [key, reading] of Object.entries(answer.readings)) {
+    assert.deepEqual(Object.keys(reading).sort(), ['high', 'low', 'name', 'reason', 'state', 'unit', 'value'], key);
+    assert.ok(states.includes(reading.state), `${key}: ${reading.state}`);
+    assert.equal(reading.value === null, reading.state === 'not known', key);
+    if (reading.value === null) {
+      assert.ok(reading.reason.length > 0, `${key}: null without a reason`);
+      assert.equal(reading.low, null, key);
+      assert.equal(reading.high, null, key);
+    } else {
+      for (const number of [reading.value, reading.low, reading.high]) assert.ok(Number.isFinite(number), key);
+      assert.ok(reading.low <= reading.value && reading.value <= reading.high, key);
+    }
+  }
+}

@@ -58,7 +58,7 @@ class MakeTables(unittest.TestCase):
 
     def test_missing_source(self):
         path = self.dir / "limits.csv"
-        path.write_text("key,limit,ease,evidence,source\nfeedline.arrives_pct,50,70,practice, \n", encoding="utf-8")
+        path.write_text("key,limit,ease,over,evidence,source\nfeedline.arrives_pct,50,70,,practice, \n", encoding="utf-8")
         self.refused("limits.csv", "row 2", "column source")
 
     def test_missing_loss_source(self):
@@ -70,7 +70,7 @@ class MakeTables(unittest.TestCase):
         self.refused("cable-points.csv", "row 3", "evidence")
 
     def test_unknown_evidence(self):
-        self.edit("limits.csv", "3,2,practice", "3,2,hearsay")
+        self.edit("limits.csv", "3,2,,practice", "3,2,,hearsay")
         self.refused("limits.csv", "row 3", "evidence", "hearsay")
 
     def test_evidence_better_than_the_points(self):
@@ -113,7 +113,7 @@ class MakeTables(unittest.TestCase):
         self.refused("limits.csv", "row 1", "limit")
         self.setUp()
         self.edit("limits.csv", "feedline.swr_at_radio,3,", "feedline.swr_at_radio,")
-        self.refused("limits.csv", "row 3", "4 cells")
+        self.refused("limits.csv", "row 3", "5 cells")
 
     def test_missing_file(self):
         (self.dir / "limits.csv").unlink()

@@ -24,7 +24,7 @@ const std::string kGood =
  "levers": {"radio.full_power_w": 100, "radio.tuner": "in_set", "feedline.length_m": 15.5, "antenna.frequency_mhz": 14.06,
   "sky.someday": [1, {"deep": -2.50e-3}], "antenna.feed_x_ohm": -12},
  "pinned": {"name": "40 W", "levers": {"radio.transmit_power_w": 40, "other.lever": "x"}, "colour": null},
- "stints": [], "kit": [{"what": "rope", "grams": 1.10}], "tally": [], "measured": [], "mood": "gr\u00fcn €"})";
+ "stints": [], "kit": [{"name": "rope", "weight_g": 1.50, "works_pct": 99.5, "vital": false}], "tally": [], "measured": [], "mood": "gr\u00fcn €"})";
 
 /// Every refusal: one line that says why, and nothing of the file in the outing.
 void check_refused(const std::string& text, const char* says = "") {
@@ -69,8 +69,11 @@ TEST_CASE("archive: a good file is read, written in table order and read back th
   REQUIRE(loaded.outing.pinned);
   CHECK(loaded.outing.pinned_name == "40 W");
   CHECK((*loaded.outing.pinned)[std::size_t(L::radio_transmit_power_w)] == Value{40.0});
-  CHECK(loaded.notes.size() == 5);
-  for (const char* key : {"sky.someday", "pinned other.lever", "pinned colour", "kit", "mood"})
+  CHECK(loaded.outing.kit ==
+        std::vector<kit::Item>{
+            {.name = "rope", .function = "rope", .weight_g = 1.5, .backups = 0, .works = 0.995, .vital = false}});
+  CHECK(loaded.notes.size() == 4);
+  for (const char* key : {"sky.someday", "pinned other.lever", "pinned colour", "mood"})
     CHECK(noted(loaded.notes, key, "kept"));
   CHECK_FALSE(loaded.newer);
   CHECK(write_outing(loaded.outing) == R"({
@@ -94,14 +97,29 @@ TEST_CASE("archive: a good file is read, written in table order and read back th
     },
     "colour": null
   },
+  "kit": [
+    {"name": "rope", "function": "rope", "weight_g": 1.5, "backups": 0, "works_pct": 99.5, "vital": false}
+  ],
   "stints": [],
-  "kit": [{"what":"rope","grams":1.10}],
   "tally": [],
   "measured": [],
   "mood": "grün €"
 }
 )");
   CHECK(refused_or_sound(kGood));
+}
+
+TEST_CASE("archive: a kit item that cannot be read is left out with a reason, the others stay") {
+  const LoadedOuting loaded = read_outing(file_with(
+      R"("kit": [{"name": "radio", "weight_g": 900}, {"weight_g": 5}, {"name": "rope", "weight_g": -1}, 7,
+       {"name": "fuse", "backups": 1.5}, {"name": "pole", "works_pct": 101}, {"name": "pencil", "colour": "red"}])"));
+  REQUIRE_MESSAGE(loaded.refusal.empty(), loaded.refusal);
+  REQUIRE(loaded.outing.kit.size() == 2);
+  CHECK(loaded.outing.kit[0].name == "radio");
+  CHECK(loaded.outing.kit[1].name == "pencil");
+  CHECK(loaded.notes.size() == 6);
+  for (const char* item : {"kit item 2", "kit item 3", "kit item 4", "kit item 5", "kit item 6", "kit item 7"})
+    CHECK(noted(loaded.notes, item, "left out"));
 }
 
 TEST_CASE("archive: any outing writes and reads back the same, 500 times") {

@@ -1,6 +1,7 @@
 // What must hold for every plan: 10 000 seeded random outings, every lever anywhere in its range or not set.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstring>
 #include <map>
@@ -33,7 +34,8 @@ TEST_CASE("every plan: a value or a reason, an order of low and high, parts that
   for (int n = 0; n < kOutings; ++n) {
     const Plan plan = resolve(test::random_values(bits));
     const Outlook out = evaluate(plan), again = evaluate(plan);
-    clashing += clashes(plan).empty() ? 0 : 1;
+    const std::vector<Clash> found = clashes(plan);
+    clashing += found.empty() ? 0 : 1;
     for (std::size_t i = 0; i < kReadingCount; ++i) {
       const R id = R(i);
       const Figure& figure = out[id];
@@ -48,6 +50,11 @@ TEST_CASE("every plan: a value or a reason, an order of low and high, parts that
                 std::isnan(figure.slack) && figure.doubt != Doubt::none && is_lever(figure.culprit) &&
                 !words.empty();
         if (figure.doubt == Doubt::missing) sound = sound && !plan.has(figure.culprit);
+        if (figure.doubt == Doubt::impossible || figure.doubt == Doubt::contradiction)
+          sound =
+              sound && std::any_of(found.begin(), found.end(), [&](const Clash& clash) {
+                return clash.sentence == words && (clash.first == figure.culprit || clash.second == figure.culprit);
+              });
       } else {
         ++known;
         sound = sound && std::isfinite(figure.value) && std::isfinite(figure.low) && std::isfinite(figure.high) &&

@@ -3,6 +3,7 @@
 
 #include <cmath>
 #include <initializer_list>
+#include <iterator>
 #include <random>
 #include <string>
 #include <utility>
@@ -28,6 +29,24 @@ inline Outing also(Outing outing, Sets sets) {
   return outing;
 }
 
+/// An outing with every link known: 100 W in a dipole, 20 Ah, four hours on site.
+inline Outing whole_outing() {
+  return outing_of({{L::radio_full_power_w, 100.0},
+                    {L::battery_chemistry, "lifepo4"},
+                    {L::battery_capacity_ah, 20.0},
+                    {L::antenna_kind, "dipole"},
+                    {L::antenna_frequency_mhz, 14.2},
+                    {L::antenna_apex_m, 8.0},
+                    {L::antenna_span_m, 25.0},
+                    {L::feedline_cable, "rg58c"},
+                    {L::feedline_length_m, 15.0},
+                    {L::clock_arrive_min, 600.0},
+                    {L::clock_leave_by_min, 840.0},
+                    {L::safety_looked_at_lines, "yes"},
+                    {L::safety_looked_at_fuse, "yes"},
+                    {L::safety_looked_at_coax, "yes"}});
+}
+
 /// The share of the catalogue's loss at which this cable has `wanted_db_per_100m`: how a plan says "this line loses
 /// that much".
 inline double roll_pct_for(const char* cable, double frequency_mhz, double wanted_db_per_100m) {
@@ -45,6 +64,11 @@ inline double skip_share(L id) {
   return lever(id).optional ? 0.4 : 0.08;
 }
 
+/// Readings that answer for power, line and load alone: known without battery, antenna kind, clock or pace.
+inline bool of_feedline(R id) {
+  return reading(id).link == Link::feedline || id == R::radio_turned_down_w || id == R::antenna_swr;
+}
+
 /// Every lever, limits and eases too, anywhere in its range or not set.
 inline Values random_values(std::mt19937_64& bits) {
   Values set(lever_count());
@@ -55,6 +79,9 @@ inline Values random_values(std::mt19937_64& bits) {
     if (row.kind == Kind::choice) {
       const auto options = row.options();
       set[i] = std::string(options[std::size_t(place * double(options.size()))].key);
+    } else if (row.kind == Kind::text) {
+      constexpr const char* kTexts[] = {"JO31", "jo31QX", "FN42AB17", "RR99xx99", "no place", "ZZ99"};
+      set[i] = kTexts[std::size_t(place * double(std::size(kTexts)))];
     } else if (row.scale == Scale::log) {
       set[i] = row.least * std::pow(row.most / row.least, place);
     } else {

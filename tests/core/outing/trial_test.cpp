@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <set>
 #include <string>
@@ -135,4 +136,66 @@ TEST_CASE("trials: without an antenna the weights still tell, and nothing is cla
   const std::vector<Trial> trials = other_rolls(outing_with({}), {});
   CHECK(value(named(trials, "rg213"), R::feedline_weight_g) > value(named(trials, "rg174"), R::feedline_weight_g));
   for (const Trial& trial : trials) CHECK(std::isnan(value(trial, R::feedline_power_to_antenna_w)));
+}
+
+TEST_CASE("what ifs: every one can be set, is what the plan then says, and mends or moves something") {
+  const Outing outings[] = {
+      test::whole_outing(), test::also(test::whole_outing(), {{L::pace_target, 40.0}}),
+      test::also(test::whole_outing(),
+                 {{L::radio_full_power_w, 20.0}, {L::battery_capacity_ah, 8.0}, {L::pace_target, 30.0}}),
+      test::also(test::whole_outing(), {{L::feedline_length_m, 90.0}})};
+  const auto failing = [](const Outlook& out) {
+    return std::count_if(out.at.begin(), out.at.end(), [](const Figure& f) { return f.state == State::fails; });
+  };
+  int tried = 0;
+  for (const Outing& outing : outings) {
+    const Outlook now = evaluate(resolve(outing.set));
+    std::set<std::string> keys;
+    std::ptrdiff_t fails_before = 0;
+    double chance_before = 101;
+    for (const Trial& trial : what_ifs(outing, {})) {
+      CAPTURE(trial.key);
+      ++tried;
+      CHECK(keys.insert(trial.key).second);
+      REQUIRE(trial.sets.size() == 1);
+      const auto& [id, to] = trial.sets.front();
+      CHECK(refusal(id, to) == "");
+      CHECK(trial.key.rfind(std::string(lever(id).key), 0) == 0);
+      const Plan plan = resolve(with(outing, id, to).set);
+      CHECK(clashes(plan).empty());
+      const Outlook then = evaluate(plan);
+      for (std::size_t i = 0; i < kReadingCount; ++i)
+        CHECK((then.at[i].value == trial.outlook.at[i].value ||
+               (std::isnan(then.at[i].value) && std::isnan(trial.outlook.at[i].value))));
+      const double chance = value(trial, R::pace_chance_of_target_pct);
+      const bool moves = std::abs(chance - now[R::pace_chance_of_target_pct].value) >= 1;
+      const bool mends = failing(then) < failing(now);
+      CHECK((moves || mends));
+      // fewer failing first, then the better chance
+      if (failing(then) == fails_before) CHECK(chance <= chance_before);
+      CHECK(failing(then) >= fails_before);
+      fails_before = failing(then);
+      chance_before = chance;
+    }
+  }
+  MESSAGE(tried << " what ifs");
+  CHECK(tried >= 6);
+  CHECK(what_ifs(Outing{}, {}).empty());
+}
+
+TEST_CASE("broken by: the first reading that stood and then fails, none where nothing fell") {
+  const auto outlook = [](test::Sets sets) {
+    return evaluate(resolve(test::also(test::whole_outing(), sets).set));
+  };
+  const Outlook now = outlook({});
+  CHECK(broken_by(now, now) == R::count);
+  // a battery that cannot deliver ends the outing at once
+  const Outlook weak = outlook({{L::battery_max_current_a, 0.5}});
+  REQUIRE(now[R::power_spare_min].state != State::fails);
+  CHECK(broken_by(now, weak) == R::power_spare_min);
+  CHECK(broken_by(weak, now) == R::count);
+  // what was failing already is not broken by the change
+  CHECK(broken_by(weak, weak) == R::count);
+  const Outlook far = outlook({{L::feedline_length_m, 100.0}, {L::antenna_frequency_mhz, 28.4}});
+  CHECK(broken_by(outlook({{L::antenna_frequency_mhz, 28.4}}), far) == R::feedline_arrives_pct);
 }

@@ -1,0 +1,207 @@
+// What is carried: a row an item with its spares, where a spare helps most, and what else might come along.
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "app/parts/ui.h"
+#include "core/kit/catalogue.h"
+#include "core/outing/archive.h"
+#include "core/outing/kit_start.h"
+
+namespace gs::parts {
+
+using look::Box;
+using look::Face;
+using look::Icon;
+using mirror::Role;
+namespace type = look::type;
+namespace space = look::space;
+
+namespace {
+
+/// What stands in for an item, in words; `alone`: a vital function hangs on this one piece.
+std::string spare_words(const kit::Item& item, bool alone, bool function_vital) {
+  if (item.backups > 0) return item.backups == 1 ? "1 spare" : std::to_string(item.backups) + " spares";
+  if (alone) return "no spare";
+  return !function_vital ? "not vital" : item.vital ? "has a stand-in" : "stands in";
+}
+
+bool is_vital(const KitSummary& kit, std::string_view function) {
+  return std::any_of(kit.functions.begin(), kit.functions.end(),
+                     [function](const KitFunction& one) { return one.vital && one.name == function; });
+}
+
+std::string weight_words(double weight_g, const Style& style) {
+  return say_quantity(weight_g, Unit::gram, 0, style);
+}
+
+void set_kit(Ui& ui, std::vector<kit::Item> items, std::string what) {
+  ui.session.set_kit(std::move(items), std::move(what));
+  ui.wake_at(ui.now_s);
+}
+
+/// Name over weight on the left, what stands in beside it, and three targets on the right.
+void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool alone) {
+  const kit::Item& item = items[i];
+  const std::string id = "kit:" + std::to_string(i);
+  const bool vital = is_vital(ui.session.plan().kit, item.function);
+  const std::string spare = spare_words(item, alone, vital);
+  const std::string weight = weight_words(item.weight_g * (item.backups + 1), ui.session.style());
+  constexpr float kHands = 3 * space::kTarget, kDot = 20;
+  const bool wide = ui.w >= 520;
+  // a narrow row gives the place of a target that is not there to the words
+  const float hands_w = wide || item.backups > 0 ? kHands : kHands - space::kTarget;
+  const float room = ui.w - hands_w - 12 - kDot;
+  const float name_room = wide ? room - 200 : room;
+  const std::vector<std::string_view> lines = ui.pen.lines(item.name, name_room, Face::bold, type::kBody);
+  const std::string second = wide ? weight : spare + ", " + weight;
+  const std::vector<std::string_view> second_lines = ui.pen.lines(second, name_room, Face::regular, type::kLabel);
+  const float step = type::line_height(type::kBody), small = type::line_height(type::kLabel);
+  const float text_h = float(lines.size()) * step + float(second_lines.size()) * small;
+  const Box box = ui.take(std::max(61.0F, text_h + 14));
+  ui.open_group(Role::listitem, id, item.name, box);
+  ui.node(Role::text, id + ":text", item.name + ", for " + item.function + ", " + spare + ", " + weight,
+          {box.x, box.y, box.w - kHands, box.h});
+  const float text_x = box.x + kDot;
+  float base = box.mid_y() - text_h / 2 + type::kBody;
+  ui.pen.disc({box.x + 7, base - 6}, 5, vital ? ui.theme.ink : ui.theme.ink2);
+  float name_w = 0;
+  const float name_base = base;
+  for (const std::string_view line : lines) {
+    name_w = std::max(name_w, ui.pen.text(text_x, base, line, Face::bold, type::kBody, ui.theme.ink));
+    base += step;
+  }
+  base -= step - small;
+  for (const std::string_view line : second_lines) {
+    ui.pen.text(text_x, base, line, Face::regular, type::kLabel, alone && !wide ? ui.theme.ink : ui.theme.ink2);
+    base += small;
+  }
+  if (wide) {  // a line from the item to what stands in for it; broken where nothing does
+    const float spare_x = box.right() - kHands - 12 - 136;
+    const float from = text_x + name_w + 10, to = spare_x - 16, y = name_base - 6;
+    if (to - from > 12) {
+      const look::Point ends[] = {{from, y}, {to, y}};
+      if (item.backups > 0 || (vital && !alone))
+        ui.pen.line(ends[0], ends[1], ui.theme.ink, look::stroke::kLine);
+      else if (alone)
+        ui.pen.dashed(ends, look::stroke::kDash, ui.theme.ink, look::stroke::kLine);
+    }
+    if (item.backups > 0) ui.pen.ring({spare_x - 8, y}, 5, ui.theme.ink, look::stroke::kRule);
+    ui.pen.text(spare_x + 4, name_base, spare, Face::regular, type::kLabel,
+                alone || item.backups > 0 ? ui.theme.ink : ui.theme.ink2);
+  }
+  const auto hand = [&](int place) {
+    return Box{box.right() - kHands + space::kTarget * float(place), box.mid_y() - space::kTarget / 2,
+               space::kTarget, space::kTarget};
+  };
+  const bool less = item.backups > 0 && ui.icon_button(hand(0), id + ":less", "One spare less, " + item.name,
+                                                       Icon::minus, ui.theme.ink);
+  const bool more = item.backups < kMostBackups &&
+                    ui.icon_button(hand(1), id + ":more", "Add a spare, " + item.name, Icon::plus, ui.theme.ink);
+  const bool remove =
+      ui.icon_button(hand(2), id + ":remove", "Leave at home, " + item.name, Icon::close, ui.theme.ink2);
+  std::vector<kit::Item> next = items;
+  if (remove) {
+    next.erase(next.begin() + std::ptrdiff_t(i));
+    set_kit(ui, std::move(next), "left at home, " + item.name);
+  } else if (less || more) {
+    next[i].backups += more ? 1 : -1;
+    set_kit(ui, std::move(next), (more ? "a spare, " : "a spare less, ") + item.name);
+  }
+  ui.close_group();
+  ui.rule();
+}
+
+/// The spare that raises the chance most, where the raise shows in the figure.
+void best_spare(Ui& ui, const std::vector<kit::Item>& items) {
+  const kit::BestBackup best = kit::best_backup(items);
+  if (best.item >= items.size() || items[best.item].backups >= kMostBackups) return;
+  const Reading& row = reading(R::kit_chance_pct);
+  const auto said = [&](double pct) { return say_quantity(pct, row.unit, row.digits, ui.session.style()); };
+  const std::string now = said(ui.session.outlook()[R::kit_chance_pct].value), then = said(100 * best.chance);
+  if (now == then) return;
+  const kit::Item& item = items[best.item];
+  ui.gap(12);
+  ui.paragraph("A spare of " + item.name + ", " + weight_words(item.weight_g, ui.session.style()) + ": " + now +
+                   " \u2192 " + then,
+               "kit:best", ui.theme.ink);
+  ui.gap();
+  if (!ui.button("kit:best:add", "Add a spare where it helps most", Weight::plain, Icon::plus)) return;
+  std::vector<kit::Item> next = items;
+  ++next[best.item].backups;
+  set_kit(ui, std::move(next), "a spare, " + item.name);
+}
+
+/// What the catalogue has and the list has not; a row each behind one that unfolds.
+void more_items(Ui& ui, const std::vector<kit::Item>& items) {
+  constexpr std::string_view kId = "kit:add";
+  if (items.size() >= kMostKitItems) return;
+  const bool open = ui.session.view.unfolded == kId;
+  if (ui.row(kId, "Add an item", "usual list", "from the usual list", open ? 1 : 0, false)) {
+    ui.session.view.unfolded = open ? std::string{} : std::string(kId);
+    ui.wake_at(ui.now_s);
+  }
+  if (!open) return;
+  for (const kit::UsualItem& row : kit::usual_items()) {
+    const bool carried =
+        std::any_of(items.begin(), items.end(), [&](const kit::Item& item) { return item.name == row.name; });
+    if (row.retired || carried) continue;
+    const std::string id = "kit:add:" + std::string(row.key);
+    const std::string weight = weight_words(row.weight_g, ui.session.style());
+    const float weight_w = ui.pen.width(weight, Face::regular, type::kBody);
+    const std::vector<std::string_view> lines =
+        ui.pen.lines(row.name, ui.w - 34 - weight_w - 12, Face::regular, type::kBody);
+    const float step = type::line_height(type::kBody);
+    const Box box = ui.take(std::max(space::kKitRow, float(lines.size()) * step + 14));
+    const ImU32 fill = ui.hand.down(id) ? ui.theme.fold : ui.theme.paper;
+    if (ui.hand.down(id)) ui.pen.fill(box, fill);
+    const look::Ground ground(ui.pen, fill);
+    ui.pen.icon(Icon::plus, box.x, box.mid_y() - 12, 24, ui.theme.ink);
+    float base = look::Pen::centred(box.mid_y(), type::kBody) - step * float(lines.size() - 1) / 2;
+    ui.pen.text(box.right(), base, weight, Face::regular, type::kBody, ui.theme.ink2, look::Align::right);
+    for (const std::string_view line : lines) {
+      ui.pen.text(box.x + 34, base, line, Face::regular, type::kBody, ui.theme.ink);
+      base += step;
+    }
+    mirror::Node record;
+    record.role = Role::button;
+    record.id = id;
+    record.name = "Take along " + std::string(row.name) + ", " + weight;
+    if (ui.target(std::move(record), box, 0)) {
+      std::vector<kit::Item> next = items;
+      next.push_back(as_item(row));
+      set_kit(ui, std::move(next), std::string(row.name));
+    }
+    ui.rule();
+  }
+}
+
+}  // namespace
+
+void Ui::kit_list() {
+  // a copy: a tap changes the list while it is walked through
+  const std::vector<kit::Item> items = session.outing().kit;
+  section("What is carried", "kit");
+  if (items.empty()) {
+    paragraph(
+        "Nothing is listed yet. The usual list goes by the plan's power, battery, mode and antenna; change it "
+        "as you like.",
+        "kit:empty", theme.ink2);
+    gap();
+    if (button("kit:start", "Start from the usual list", Weight::main, Icon::kit))
+      set_kit(*this, usual_kit(session.plan()), "the usual kit");
+    gap();
+    more_items(*this, items);
+    return;
+  }
+  const std::vector<std::size_t> alone = kit::holds(items).single_points;
+  open_group(Role::list, "kit:list", "What is carried", {x, y, w, 0});
+  for (std::size_t i = 0; i < items.size(); ++i)
+    item_row(*this, items, i, std::binary_search(alone.begin(), alone.end(), i));
+  close_group();
+  best_spare(*this, items);
+  gap(12);
+  more_items(*this, items);
+}
+
+}  // namespace gs::parts

@@ -1,0 +1,121 @@
+// The outing along the clock: set-up and pack-down hatched, on the air solid, how long the battery lasts under it.
+#include <algorithm>
+#include <cmath>
+
+#include "app/parts/change.h"
+#include "app/parts/ui.h"
+#include "core/pace/clock.h"
+
+namespace gs::parts {
+
+using look::Box;
+using look::Face;
+using look::Point;
+using mirror::Role;
+namespace type = look::type;
+
+namespace {
+
+std::string clock_text(double minutes) { return say_quantity(minutes, Unit::clock_minute, 0); }
+
+}  // namespace
+
+void Ui::time_line() {
+  const Plan& plan = session.plan();
+  const Outlook& out = session.outlook();
+  const Figure& on_air = out[R::clock_on_air_min];
+  if (on_air.state == State::unknown) {
+    const Box box = take(76);
+    const std::string why_not = "Not known: " + reason(plan, R::clock_on_air_min, on_air, session.style());
+    pen.dashed_box({box.x, box.y + 12, box.w, 40}, look::stroke::kDash, theme.ink2, look::stroke::kLine);
+    pen.text(box.x + 14, box.y + 38, pen.elided(why_not, box.w - 28, Face::regular, type::kLabel), Face::regular,
+             type::kLabel, theme.ink2);
+    node(Role::image, "timeline", "The outing along the clock", box).value = why_not;
+    return;
+  }
+  const double arrive = plan[L::clock_arrive_min], leave = plan[L::clock_leave_by_min];
+  const double pack_by = out[R::clock_pack_by_min].value, starts = arrive + plan[L::clock_set_up_min];
+  const double ends = starts + on_air.value;  // the battery may end it before packing starts
+  const Figure& lasts = out[R::power_lasts_until_min];
+  const bool battery_known = lasts.state != State::unknown;
+  const double from = arrive - 15, to = leave + 45;
+  const Box box = take(battery_known ? 146 : 108);
+  const auto x_of = [&](double minute) {
+    return box.x + box.w * float(std::clamp((minute - from) / (to - from), 0.0, 1.0));
+  };
+  const float top = box.y + 30, height = 32, foot = top + height;
+  const auto hatched = [&](double a, double b) {
+    const Box part{x_of(a), top, x_of(b) - x_of(a), height};
+    pen.fill(part, theme.soil);
+    pen.hatch(part, theme.contour);
+    pen.outline(part, theme.ink, look::stroke::kHair);
+  };
+  hatched(arrive, starts);
+  hatched(pack_by, leave);
+  const Box air{x_of(starts), top, x_of(ends) - x_of(starts), height};
+  if (ends < pack_by - 0.5)
+    pen.dashed_box({x_of(ends), top, x_of(pack_by) - x_of(ends), height}, look::stroke::kDash, theme.ink2,
+                   look::stroke::kLine);
+  pen.fill(air, theme.solid);
+  pen.outline(air, theme.ink, look::stroke::kLine);
+  const std::string minutes = say_quantity(on_air.value, Unit::minute, 0, session.style());
+  {
+    const look::Ground ground(pen, theme.solid);
+    const std::string long_text = "on the air " + minutes;
+    const bool fits = pen.width(long_text, Face::bold, type::kLabel) < air.w - 8;
+    const std::string& text = fits ? long_text : minutes;
+    if (pen.width(text, Face::bold, type::kLabel) < air.w - 4)
+      pen.text(air.mid_x(), look::Pen::centred(air.mid_y(), type::kLabel), text, Face::bold, type::kLabel,
+               theme.on_solid, look::Align::centre);
+  }
+  const std::string arrive_text = clock_text(arrive) + " arrive", leave_text = clock_text(leave) + " leave by";
+  const float arrive_w =
+      pen.text(std::max(box.x, x_of(arrive)), top - 10, arrive_text, Face::bold, type::kLabel, theme.ink);
+  const float leave_right = std::max(
+      x_of(leave), std::max(box.x, x_of(arrive)) + arrive_w + 16 + pen.width(leave_text, Face::bold, type::kLabel));
+  pen.text(std::min(box.right(), leave_right), top - 10, leave_text, Face::bold, type::kLabel, theme.ink,
+           look::Align::right);
+  pen.line({box.x, foot}, {box.right(), foot}, theme.ink, look::stroke::kLine);
+  // whole hours, as many as have room
+  const double hours = (to - from) / 60;
+  const int step = box.w / float(hours) > 64 ? 1 : 2;
+  for (int hour = int(std::ceil(from / 60)); hour * 60 < to; ++hour) {
+    const float at_x = x_of(hour * 60);
+    pen.line({at_x, foot}, {at_x, foot + 8}, theme.ink, look::stroke::kLine);
+    const std::string text = clock_text(hour * 60);
+    const float half = pen.width(text, Face::regular, type::kTick) / 2;
+    if (hour % step == 0 && at_x - half >= box.x && at_x + half <= box.right())
+      pen.text(at_x, foot + 25, text, Face::regular, type::kTick, theme.ink2, look::Align::centre);
+  }
+  std::string sentence = "Arrive " + clock_text(arrive) + ", on the air from " + clock_text(starts) + " for " +
+                         minutes + ", start packing at " + clock_text(pack_by) + ", leave by " + clock_text(leave);
+  if (plan.has(L::clock_utc_offset_min)) {
+    if (const auto midnight = pace::utc_midnight_between(from, to, plan[L::clock_utc_offset_min])) {
+      const float at_x = x_of(*midnight);
+      const Point mark[] = {{at_x, top - 4}, {at_x, foot}};
+      pen.dashed(mark, look::stroke::kDash, theme.blue, look::stroke::kLine);
+      sentence += ", UTC midnight at " + clock_text(*midnight);
+      const std::string text = "UTC midnight";
+      const float width = pen.width(text, Face::bold, type::kTick);
+      if (at_x + width / 2 <= box.right() && at_x - width / 2 > leave_right + 8)
+        pen.text(at_x, top - 10, text, Face::bold, type::kTick, theme.blue, look::Align::centre);
+    }
+  }
+  if (battery_known) {
+    const float line_y = foot + 60;
+    const State state = out[R::power_spare_min].state;
+    const ImU32 colour = colour_of(theme, state);
+    const std::string text = "battery to " + clock_text(lasts.value);
+    const float end_x = x_of(lasts.value), text_w = pen.width(text, Face::bold, type::kLabel);
+    pen.line({x_of(starts), line_y}, {end_x, line_y}, colour, look::stroke::kChainStrip);
+    pen.sign(sign_of(state), {std::min(end_x, box.right() - 10), line_y}, look::sign::kList);
+    const bool right_of = end_x + 20 + text_w <= box.right();
+    pen.text(right_of ? end_x + 18 : std::max(box.x, std::min(end_x, box.right()) - 18),
+             right_of ? line_y + 6 : line_y - 12, text, Face::bold, type::kLabel, colour,
+             right_of ? look::Align::left : look::Align::right);
+    sentence += ", battery until " + clock_text(lasts.value) + ", " + std::string(state_word(state));
+  }
+  node(Role::image, "timeline", "The outing along the clock", box).value = sentence;
+}
+
+}  // namespace gs::parts

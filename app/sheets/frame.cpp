@@ -1,0 +1,209 @@
+#include "app/sheets/frame.h"
+
+#include <algorithm>
+
+namespace gs::sheets {
+
+using look::Box;
+using look::Icon;
+using mirror::Role;
+using parts::Ui;
+namespace type = look::type;
+
+namespace {
+
+void open_check(Ui& ui, const Check& check) {
+  View& view = ui.session.view;
+  view.panel = Panel::check;
+  view.check = &check;
+  view.check_given.assign(check.inputs.size(), Value{});
+  ui.hand.scroll_to("check:scroll", 0);
+  ui.wake_at(ui.now_s);
+}
+
+void head(Ui& ui, const LinkSheet& sheet) {
+  const float top = ui.y;
+  ui.title(link_name(sheet.link), "sheet");
+  if (sheet.headline == R::count) return;
+  const std::string name = lower_first(std::string(reading(sheet.headline).name));
+  if (ui.button_in({ui.right() - 92, top - 4, 92, 48}, "why:headline", "Why", parts::Weight::plain, Icon::why,
+                   type::kBody, true, "Why this " + name)) {
+    ui.session.view.panel = Panel::why;
+    ui.session.view.why = sheet.headline;
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap(6);
+  // beside the headline stand the first two readings in short
+  std::string beside, spoken;
+  int told = 0;
+  for (const R id : sheet.readings) {
+    const Figure& figure = ui.session.outlook()[id];
+    if (figure.state == State::unknown || told == 2) continue;
+    const Reading& row = reading(id);
+    const std::string words = told == 0 ? std::string(row.name) : ", " + lower_first(std::string(row.name));
+    beside += words + " " + say_quantity(figure.value, row.unit, row.digits, ui.session.style());
+    spoken += words + " " + speak_quantity(figure.value, row.unit, row.digits, ui.session.style());
+    ++told;
+  }
+  ui.headline(sheet.headline, beside, spoken);
+}
+
+void figures(Ui& ui, const LinkSheet& sheet) {
+  head(ui, sheet);
+  if (sheet.drawing) sheet.drawing(ui);
+  ui.rule();
+  for (const R id : sheet.readings) ui.reading_row(id);
+  if (sheet.below) {
+    ui.gap();
+    sheet.below(ui);
+  }
+  if (sheet.headline == R::count && sheet.readings.empty())
+    ui.paragraph("Not known. This link joins later; the others do not wait for it.", "sheet:none", ui.theme.ink2);
+}
+
+/// A choice with many options opens a list in the place of the levers; the others unfold where they stand.
+void lever_or_list(Ui& ui, L id) {
+  const Lever& row = lever(id);
+  if (row.kind == Kind::text) return;  // texts come with the text field
+  if (row.applies && !row.applies(ui.session.plan())) return;
+  if (row.kind != Kind::choice || row.options().size() <= 6) return ui.lever_row(id);
+  const std::string value = value_text(ui.session.plan(), id, ui.session.style());
+  const bool open = ui.session.view.panel == Panel::choices && ui.session.view.lever == id;
+  if (ui.row(std::string(row.key) + ":row", row.name, value, value, open ? 1 : 0)) {
+    ui.session.view.panel = Panel::choices;
+    ui.session.view.lever = id;
+    ui.hand.scroll_to("choices", 0);
+    ui.wake_at(ui.now_s);
+  }
+}
+
+void levers(Ui& ui, const LinkSheet& sheet, bool with_slider) {
+  if (with_slider && sheet.slider != L::count) {
+    ui.slider(sheet.slider);
+    ui.gap();
+  }
+  for (const L id : sheet.levers) lever_or_list(ui, id);
+  ui.gap();
+  for (const Check& check : checks()) {
+    if (check.link != sheet.link) continue;
+    if (ui.button("open:" + std::string(check.key), check.question, parts::Weight::plain, Icon::why))
+      open_check(ui, check);
+    ui.gap();
+  }
+}
+
+void choices(Ui& ui) {
+  const std::string name(lever(ui.session.view.lever).name);
+  const Box head_box = ui.take(48);
+  ui.pen.text(head_box.x, look::Pen::centred(head_box.mid_y(), type::kLead), name, look::Face::bold, type::kLead,
+              ui.theme.ink);
+  ui.node(Role::heading, "choices:title", name, head_box).level = 2;
+  if (ui.icon_button({head_box.right() - 48, head_box.y, 48, 48}, "choices:close", "Close", Icon::close,
+                     ui.theme.ink)) {
+    ui.session.view.panel = Panel::none;
+    ui.wake_at(ui.now_s);
+  }
+  ui.begin_scroll("choices", {ui.x, ui.y, ui.w, ui.surface.bottom() - ui.y - 8});
+  ui.lever_list(ui.session.view.lever);
+  ui.end_scroll();
+}
+
+/// The open panel fills the column it is given.
+void panel_here(Ui& ui) {
+  switch (ui.session.view.panel) {
+    case Panel::check:
+      return ui.check_panel();
+    case Panel::why:
+      return ui.why_panel();
+    case Panel::keypad:
+      return ui.keypad();
+    case Panel::choices:
+      return choices(ui);
+    case Panel::none:
+    case Panel::pin:
+      return;
+  }
+}
+
+/// One column: on a phone the open slider is fixed at the foot, everything else scrolls above it.
+void one_column(Ui& ui, const LinkSheet& sheet, Box area) {
+  const Panel panel = ui.session.view.panel;
+  const bool foot = ui.phone() && sheet.slider != L::count;
+  const float foot_h = foot ? 158.0F : 0.0F;
+  ui.begin_scroll("sheet", {ui.surface.x, area.y, ui.surface.w, area.h - foot_h});
+  ui.column(area.x, area.w, ui.y + 4);
+  figures(ui, sheet);
+  ui.gap(16);
+  if (panel == Panel::keypad || panel == Panel::choices) {
+    panel_here(ui);
+  } else {
+    levers(ui, sheet, !foot);
+  }
+  ui.gap(16);
+  ui.end_scroll();
+  if (!foot) return;
+  const float top = ui.surface.bottom() - foot_h;
+  ui.pen.line({ui.surface.x, top}, {ui.surface.right(), top}, ui.theme.ink, look::stroke::kRule);
+  ui.column(area.x, area.w, top + 8);
+  ui.slider(sheet.slider);
+}
+
+void two_columns(Ui& ui, const LinkSheet& sheet, Box area) {
+  const Panel panel = ui.session.view.panel;
+  constexpr float kGutter = 30, kScrollMark = 14;
+  const float hand_w = ui.layout == look::Layout::wide ? 400 : std::min(368.0F, area.w * 0.42F);
+  const float draw_w = area.w - hand_w - kGutter;
+  const bool left_hand = ui.session.settings.left_hand;
+  const float draw_x = left_hand ? area.x + hand_w + kGutter : area.x;
+  const float hand_x = left_hand ? area.x : area.right() - hand_w;
+  if (panel == Panel::why) {
+    ui.column(draw_x, draw_w, area.y);
+    panel_here(ui);
+  } else {
+    ui.begin_scroll("sheet", {draw_x, area.y, draw_w, area.h});
+    ui.column(draw_x, draw_w - kScrollMark, ui.y + 8);
+    figures(ui, sheet);
+    ui.gap(16);
+    ui.end_scroll();
+  }
+  if (panel == Panel::keypad || panel == Panel::choices) {
+    ui.column(hand_x, hand_w, area.y);
+    panel_here(ui);
+    return;
+  }
+  ui.begin_scroll("controls", {hand_x, area.y, hand_w, area.h});
+  ui.column(hand_x, hand_w - kScrollMark, ui.y);
+  levers(ui, sheet, true);
+  ui.gap(16);
+  ui.end_scroll();
+}
+
+}  // namespace
+
+void link_sheet(Ui& ui, const LinkSheet& sheet) {
+  ui.chain_strip(sheet.link);
+  const Panel panel = ui.session.view.panel;
+  const Box area{ui.surface.x + ui.margin(), ui.y + 4, ui.surface.w - 2 * ui.margin(),
+                 ui.surface.bottom() - ui.y - 4};
+  ui.open_group(Role::main, "main", std::string(link_name(sheet.link)),
+                {ui.surface.x, area.y, ui.surface.w, area.h});
+  const bool on_side = ui.layout == look::Layout::on_side;
+  const bool narrow = ui.phone() || ui.layout == look::Layout::portrait;
+  const bool typing = panel == Panel::keypad || panel == Panel::choices;
+  if (panel == Panel::keypad && on_side) {
+    ui.begin_scroll("keypad:scroll", {ui.surface.x, area.y, ui.surface.w, area.h});
+    ui.column(area.x, area.w, ui.y);
+    panel_here(ui);
+    ui.end_scroll();
+  } else if (panel == Panel::check || (panel == Panel::why && narrow) || (typing && ui.phone())) {
+    ui.column(area.x, area.w, area.y);
+    panel_here(ui);
+  } else if (narrow) {
+    one_column(ui, sheet, area);
+  } else {
+    two_columns(ui, sheet, area);
+  }
+  ui.close_group();
+}
+
+}  // namespace gs::sheets

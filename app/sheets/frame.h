@@ -1,0 +1,25 @@
+// The frame that every link's sheet stands in: chain on top, drawing and figures on one side, levers on the other,
+// panels in the place of what they answer. A sheet fills in a LinkSheet and is done.
+#pragma once
+
+#include <functional>
+#include <initializer_list>
+#include <vector>
+
+#include "app/sheets/sheets.h"
+
+namespace gs::sheets {
+
+struct LinkSheet {
+  Link link;
+  R headline;                               // count: none
+  std::function<void(parts::Ui&)> drawing;  // under the headline; may be empty
+  std::vector<R> readings;                  // rows under the drawing
+  std::function<void(parts::Ui&)> below;    // under the readings; may be empty
+  L slider;                                 // the lever that lies open; count: none
+  std::vector<L> levers;                    // rows
+};
+
+void link_sheet(parts::Ui& ui, const LinkSheet& sheet);
+
+}  // namespace gs::sheets

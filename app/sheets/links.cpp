@@ -1,0 +1,129 @@
+// What each link's sheet shows, in order.
+#include "app/sheets/frame.h"
+
+namespace gs::sheets {
+
+using parts::Ui;
+
+namespace {
+
+LinkSheet battery() {
+  return {Link::battery,
+          R::power_runtime_h,
+          {},
+          {R::power_spare_min, R::power_lasts_until_min, R::power_left_at_leave_by_pct, R::power_average_current_a,
+           R::power_supply_at_key_down_v, R::pace_mah_per_contact},
+          {},
+          L::battery_capacity_ah,
+          {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
+           L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
+           L::battery_max_current_a, L::spare_capacity_ah}};
+}
+
+LinkSheet radio() {
+  return {Link::radio,
+          R::power_supply_at_key_down_v,
+          {},
+          {R::power_average_current_a, R::radio_turned_down_w, R::power_runtime_h},
+          {},
+          L::radio_transmit_power_w,
+          {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
+           L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
+           L::lead_length_m, L::radio_tuner, L::radio_fold_back_swr}};
+}
+
+LinkSheet feedline() {
+  return {Link::feedline,
+          R::feedline_power_to_antenna_w,
+          [](Ui& ui) { ui.watts_bar(); },
+          {R::feedline_arrives_pct, R::feedline_total_loss_db, R::feedline_swr_at_radio, R::antenna_swr,
+           R::radio_turned_down_w, R::feedline_matched_loss_db, R::feedline_weight_g},
+          [](Ui& ui) { ui.rolls(5); },
+          L::feedline_length_m,
+          {L::feedline_cable, L::antenna_frequency_mhz, L::radio_transmit_power_w, L::radio_full_power_w,
+           L::feedline_measured_swr, L::feedline_measured_at, L::antenna_feed_r_ohm, L::antenna_feed_x_ohm,
+           L::radio_tuner, L::radio_fold_back_swr, L::feedline_roll_loss_pct}};
+}
+
+LinkSheet antenna() {
+  return {
+      Link::antenna,
+      R::antenna_cut_length_m,
+      {},
+      {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio},
+      {},
+      L::antenna_apex_m,
+      {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_feed_r_ohm, L::antenna_feed_x_ohm}};
+}
+
+LinkSheet sky() { return {Link::sky, R::count, {}, {}, {}, L::count, {L::antenna_frequency_mhz}}; }
+
+LinkSheet contacts() {
+  return {Link::contacts,
+          R::pace_chance_of_target_pct,
+          [](Ui& ui) { ui.time_line(); },
+          {R::pace_expected_contacts, R::clock_on_air_min, R::power_lasts_until_min, R::pace_mah_per_contact},
+          {},
+          L::pace_per_hour,
+          {L::pace_target, L::pace_spread_pct, L::pace_day_rule, L::clock_arrive_min, L::clock_leave_by_min}};
+}
+
+LinkSheet clock() {
+  return {Link::clock,
+          R::clock_on_air_min,
+          [](Ui& ui) { ui.time_line(); },
+          {R::clock_pack_by_min, R::power_lasts_until_min, R::power_spare_min, R::pace_chance_of_target_pct},
+          {},
+          L::clock_leave_by_min,
+          {L::clock_arrive_min, L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min}};
+}
+
+LinkSheet safety() {
+  return {Link::safety,
+          R::safety_public_m,
+          {},
+          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at},
+          [](Ui& ui) { ui.cautions(); },
+          L::safety_busiest_share_pct,
+          {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax, L::radio_transmit_power_w,
+           L::radio_mode, L::antenna_kind, L::antenna_frequency_mhz}};
+}
+
+LinkSheet kit() {
+  return {Link::kit,
+          R::kit_chance_pct,
+          {},
+          {R::kit_single_points, R::kit_weight_kg},
+          [](Ui& ui) { ui.kit_list(); },
+          L::count,
+          {}};
+}
+
+}  // namespace
+
+void link(Ui& ui) {
+  switch (ui.session.view.link) {
+    case Link::battery:
+      return link_sheet(ui, battery());
+    case Link::radio:
+      return link_sheet(ui, radio());
+    case Link::feedline:
+      return link_sheet(ui, feedline());
+    case Link::antenna:
+      return link_sheet(ui, antenna());
+    case Link::sky:
+      return link_sheet(ui, sky());
+    case Link::contacts:
+      return link_sheet(ui, contacts());
+    case Link::safety:
+      return link_sheet(ui, safety());
+    case Link::clock:
+      return link_sheet(ui, clock());
+    case Link::kit:
+      return link_sheet(ui, kit());
+    case Link::count:
+      return;
+  }
+}
+
+}  // namespace gs::sheets

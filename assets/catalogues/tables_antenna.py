@@ -1,0 +1,73 @@
+"""Antenna kinds and ground loss of radials as C++ tables; make_tables.py calls tables(folder)."""
+
+from make_tables import enumerator, quoted, read_rows, refuse_duplicates, table_file
+
+METRES_PER_FOOT = 0.3048  # international foot, exact
+
+SHAPES = "dipole inverted_v sloper vertical ground_plane loop whip".split()
+CURRENT_MAXIMA = "middle base feed_and_opposite".split()
+
+KIND_COLUMNS = ("key name status shape cut_constant_ft_mhz cut_evidence cut_source radiation_ohm feed_ohm feed_lowest_ohm"
+                " feed_highest_ohm ground_ohm transformer_ratio transformer_db usual_swr feed_evidence feed_source supports"
+                " rig_note current_maximum set_up_min pack_down_min work_evidence work_source").split()
+RADIAL_COLUMNS = "key radials loss_ohm loss_lowest_ohm loss_highest_ohm evidence source".split()
+
+
+def check_kind(row):
+    """Only a whip may leave length and resistance open, and the usual resistance lies within its own range."""
+    whip = row.text("shape") == "whip"
+    for column in ("cut_constant_ft_mhz", "radiation_ohm", "feed_ohm"):
+        if (row.number(column, least=0) == 0) != whip:
+            row.refuse(column, "must be 0 for a whip and above 0 for every other shape")
+    lowest, usual, highest = (row.number(c) for c in ("feed_lowest_ohm", "feed_ohm", "feed_highest_ohm"))
+    if not lowest <= usual <= highest:
+        row.refuse("feed_ohm", f"{usual:g} is not within {lowest:g} to {highest:g}")
+    if row.number("supports", least=0) != int(row.number("supports")):
+        row.refuse("supports", "is not a whole number")
+
+
+def kind_table(folder):
+    rows = read_rows(folder, "antenna-kinds.csv", KIND_COLUMNS)
+    refuse_duplicates(rows, "key")
+    lines = []
+    for row in rows:
+        shape = row.one_of("shape", SHAPES)
+        check_kind(row)
+        retired = "true" if row.one_of("status", ["offered", "retired"]) == "retired" else "false"
+        constant_m_mhz = row.number("cut_constant_ft_mhz") * METRES_PER_FOOT
+        feed = [row.number(c) for c in ("radiation_ohm", "feed_ohm", "feed_lowest_ohm", "feed_highest_ohm", "ground_ohm")]
+        feed += [row.number("transformer_ratio", least=1), row.number("transformer_db", least=0),
+                 row.number("usual_swr", least=1)]
+        work = [row.number(c, least=0) for c in ("set_up_min", "pack_down_min")]
+        lines += [f"    {{{quoted(row.text('key'))}, {quoted(row.text('name'))}, {retired}, Shape::{shape},",
+                  f"     {constant_m_mhz!r}, {enumerator(row.evidence('cut_evidence'))},",
+                  f"     {quoted(row.text('cut_source'))},",
+                  f"     {', '.join(map(repr, feed))}, {enumerator(row.evidence('feed_evidence'))},",
+                  f"     {quoted(row.text('feed_source'))},",
+                  f"     {int(row.number('supports'))}, {quoted(row.text('rig_note'))},",
+                  f"     CurrentMaximum::{row.one_of('current_maximum', CURRENT_MAXIMA)},",
+                  f"     {', '.join(map(repr, work))}, {enumerator(row.evidence('work_evidence'))},",
+                  f"     {quoted(row.text('work_source'))}}},"]
+    return table_file("core/antenna/kind.h", "gs::antenna", "Kind", "kinds", [], lines)
+
+
+def radial_table(folder):
+    rows = read_rows(folder, "radials.csv", RADIAL_COLUMNS)
+    refuse_duplicates(rows, "key")
+    lines, before = [], None
+    for row in rows:
+        number, loss = row.number("radials", above=0), row.number("loss_ohm", above=0)
+        lowest, highest = row.number("loss_lowest_ohm", least=0), row.number("loss_highest_ohm", above=0)
+        if not lowest <= loss <= highest:
+            row.refuse("loss_ohm", f"{loss:g} is not within {lowest:g} to {highest:g}")
+        if before and not (number > before[0] and loss <= before[1]):
+            row.refuse("radials", "rows go up in number and never up in loss")
+        before = number, loss
+        lines += [f"    {{{number!r}, {loss!r}, {lowest!r}, {highest!r}, {enumerator(row.evidence('evidence'))},",
+                  f"     {quoted(row.text('source'))}}},"]
+    return table_file("core/antenna/radials.h", "gs::antenna", "RadialRow", "radials", [], lines)
+
+
+def tables(folder):
+    """{file name: C++ text}; a row that is not complete is refused with its file, row and column."""
+    return {"antenna_kind_table.cpp": kind_table(folder), "radial_table.cpp": radial_table(folder)}

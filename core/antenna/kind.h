@@ -1,0 +1,48 @@
+// The kinds of antenna that people carry to a park: catalogue rows.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+#include "core/evidence.h"
+
+namespace gs::antenna {
+
+/// How a kind hangs; rigging.h says what each needs.
+enum class Shape : unsigned char { dipole, inverted_v, sloper, vertical, ground_plane, loop, whip };
+
+/// Where the current, and so most of the magnetic field, is strongest.
+enum class CurrentMaximum : unsigned char { middle, base, feed_and_opposite };
+
+/// One catalogue row (assets/catalogues/antenna-kinds.csv).
+struct Kind {
+  std::string_view key;   // kept for ever: outing files hold it
+  std::string_view name;  // what people call it
+  bool retired;           // no longer offered, still read from old files
+  Shape shape;
+  double cut_constant_m_mhz;  // length x frequency of the trade's rule; 0 for a whip, which is not cut to length
+  Evidence cut_evidence;
+  std::string_view cut_source;
+  double radiation_ohm;  // at the current maximum, in resonance; 0 for a whip, whose own is worked out (whip.h)
+  double feed_ohm, feed_lowest_ohm, feed_highest_ohm;  // of the antenna itself before any transformer, no wire loss
+  double ground_ohm;         // usual ground loss in series; 0: none counted, or worked out from the radials
+  double transformer_ratio;  // of impedance, 1 where none belongs to the kind
+  double transformer_db;     // its usual loss
+  double usual_swr;          // what a meter against 50 ohm reads at best where the kind hangs well
+  Evidence feed_evidence;
+  std::string_view feed_source;
+  int supports;               // high points that somebody must climb, throw to or bring
+  std::string_view rig_note;  // how apex height and free span are used
+  CurrentMaximum current_maximum;
+  double set_up_min, pack_down_min;
+  Evidence work_evidence;
+  std::string_view work_source;
+};
+
+/// All rows, retired ones included, in catalogue order.
+std::span<const Kind> kinds();
+
+/// The row with this key, or null.
+const Kind* find_kind(std::string_view key);
+
+}  // namespace gs::antenna

@@ -1,0 +1,47 @@
+// The parts that evaluate() is made of: each fills in the readings of its links from the plan and from what joins
+// them.
+#pragma once
+
+#include <initializer_list>
+
+#include "core/outing/outlook.h"
+
+namespace gs {
+
+struct Doubtful {
+  Doubt doubt = Doubt::none;
+  L culprit = L::count;
+};
+
+/// What more than one link needs to know of another. NaN: not known, with the reason beside it.
+struct Joined {
+  FeedlineJoin line;
+  double leaves_w;  // power that the radio lets go
+  Doubtful no_watts;
+  double to_antenna_w;                         // largest power that may arrive, for exposure
+  double starts_min, pack_by_min, on_air_min;  // clock
+  Doubtful no_clock;
+  double average_a;    // from the battery
+  double runtime_min;  // until the battery ends the outing
+  L ends_by;           // the lever that ends it then
+  Doubtful no_power;
+};
+
+inline void put(Outlook& out, R id, const Figure& figure) { out.at[std::size_t(id)] = figure; }
+inline void withhold(Outlook& out, std::initializer_list<R> ids, Doubtful why) {
+  for (const R id : ids) put(out, id, unknown(why.doubt, why.culprit));
+}
+/// The first of these levers that is missing; Doubt::none when all are there.
+Doubtful first_missing(const Plan& plan, std::initializer_list<L> needed);
+/// A judged figure with what it may be.
+Figure ranged(const Plan& plan, R id, double value, double one_end, double other_end);
+
+void put_clock(const Plan& plan, Joined& joined, Outlook& out);
+void put_feedline(const Plan& plan, Joined& joined, Outlook& out);
+void put_power(const Plan& plan, Joined& joined, Outlook& out);
+void put_antenna(const Plan& plan, Joined& joined, Outlook& out);
+void put_pace(const Plan& plan, Joined& joined, Outlook& out);
+void put_safety(const Plan& plan, Joined& joined, Outlook& out);
+void put_kit(const Plan& plan, Outlook& out);
+
+}  // namespace gs

@@ -1,0 +1,169 @@
+// Place, clock, pace and safety: what the outing itself brings.
+#include "core/antenna/kind.h"
+#include "core/outing/lever_rows.h"
+#include "core/outing/plan.h"
+#include "core/sky/locator.h"
+
+namespace gs {
+namespace {
+
+std::string wrong_locator(std::string_view text) { return sky::read_locator(text).trouble; }
+
+constexpr Option kDayRules[] = {{"utc_day", "the UTC day"}, {"outing", "this outing"}};
+std::span<const Option> day_rules() { return kDayRules; }
+constexpr Option kLooked[] = {{"no", "not yet"}, {"yes", "looked"}};
+std::span<const Option> looked() { return kLooked; }
+
+const antenna::Kind* kind_of(const Plan& plan) {
+  return plan.has(L::antenna_kind) ? &antenna::kinds()[std::size_t(plan[L::antenna_kind])] : nullptr;
+}
+double usual_set_up(const Plan& plan) { return kind_of(plan) ? kind_of(plan)->set_up_min : 20; }
+double usual_pack_down(const Plan& plan) { return kind_of(plan) ? kind_of(plan)->pack_down_min : 15; }
+double first_option(const Plan&) { return 0; }
+double usual_pace(const Plan&) { return 12; }
+double usual_spread(const Plan&) { return 50; }
+double usual_target(const Plan&) { return 10; }
+double hundred(const Plan&) { return 100; }
+
+constexpr std::string_view kLookedSource = "nothing counts as looked at until somebody says so";
+
+const LeverRow kRows[] = {
+    {L::site_locator,
+     {.key = "site.locator",
+      .name = "Locator",
+      .link = Link::sky,
+      .kind = Kind::text,
+      .unit = Unit::text,
+      .optional = true,
+      .wrong = wrong_locator,
+      .read = sky::locator_number,
+      .write = sky::locator_from_number,
+      .source = "Maidenhead locator, 4 to 8 characters"}},
+    {L::clock_utc_offset_min,
+     {.key = "clock.utc_offset_min",
+      .name = "UTC offset",
+      .link = Link::clock,
+      .unit = Unit::minute,
+      .least = -720,
+      .most = 840,
+      .step = 15,
+      .optional = true,
+      .source = "how far the local clock stands before UTC"}},
+    {L::clock_arrive_min,
+     {.key = "clock.arrive_min",
+      .name = "Arrive",
+      .link = Link::clock,
+      .unit = Unit::clock_minute,
+      .least = 0,
+      .most = 2880,
+      .step = 5,
+      .source = "local time of the outing's date; past midnight it counts on"}},
+    {L::clock_leave_by_min,
+     {.key = "clock.leave_by_min",
+      .name = "Leave by",
+      .link = Link::clock,
+      .unit = Unit::clock_minute,
+      .least = 0,
+      .most = 2880,
+      .step = 5,
+      .source = "local time of the outing's date; past midnight it counts on"}},
+    {L::clock_set_up_min,
+     {.key = "clock.set_up_min",
+      .name = "Set-up",
+      .link = Link::clock,
+      .unit = Unit::minute,
+      .least = 0,
+      .most = 240,
+      .step = 1,
+      .usual = usual_set_up,
+      .source = "usual value: the antenna kind's, common practice"}},
+    {L::clock_pack_down_min,
+     {.key = "clock.pack_down_min",
+      .name = "Pack-down",
+      .link = Link::clock,
+      .unit = Unit::minute,
+      .least = 0,
+      .most = 240,
+      .step = 1,
+      .usual = usual_pack_down,
+      .source = "usual value: the antenna kind's, common practice"}},
+    {L::pace_per_hour,
+     {.key = "pace.per_hour",
+      .name = "Usual pace",
+      .link = Link::contacts,
+      .digits = 1,
+      .least = 0.1,
+      .most = 200,
+      .step = 0.5,
+      .scale = Scale::log,
+      .usual = usual_pace,
+      .source = "usual value: a guess, contacts an hour; common practice"}},
+    {L::pace_spread_pct,
+     {.key = "pace.spread_pct",
+      .name = "Pace spread",
+      .link = Link::contacts,
+      .unit = Unit::percent,
+      .least = 0,
+      .most = 300,
+      .step = 5,
+      .usual = usual_spread,
+      .source = "usual value: half, since the pace is a guess; common practice"}},
+    {L::pace_target,
+     {.key = "pace.target",
+      .name = "Target",
+      .link = Link::contacts,
+      .least = 1,
+      .most = 1000,
+      .step = 1,
+      .usual = usual_target,
+      .source = "usual value: ten contacts make an outing count; common practice"}},
+    {L::pace_day_rule,
+     {.key = "pace.day_rule",
+      .name = "Counting rule",
+      .link = Link::contacts,
+      .kind = Kind::choice,
+      .options = day_rules,
+      .usual = first_option,
+      .source = "usual value: contacts count by the UTC day; common practice"}},
+    {L::safety_busiest_share_pct,
+     {.key = "safety.busiest_share_pct",
+      .name = "Busiest share",
+      .link = Link::safety,
+      .unit = Unit::percent,
+      .least = 1,
+      .most = 100,
+      .step = 1,
+      .usual = hundred,
+      .source =
+          "usual value: sending all through the averaging time, the careful assumption; FCC OET Bulletin 65"}},
+    {L::safety_looked_at_lines,
+     {.key = "safety.looked_at_lines",
+      .name = "Power lines",
+      .link = Link::safety,
+      .kind = Kind::choice,
+      .options = looked,
+      .usual = first_option,
+      .source = kLookedSource}},
+    {L::safety_looked_at_fuse,
+     {.key = "safety.looked_at_fuse",
+      .name = "Fuse",
+      .link = Link::safety,
+      .kind = Kind::choice,
+      .options = looked,
+      .usual = first_option,
+      .source = kLookedSource}},
+    {L::safety_looked_at_coax,
+     {.key = "safety.looked_at_coax",
+      .name = "Coax and wires underfoot",
+      .link = Link::safety,
+      .kind = Kind::choice,
+      .options = looked,
+      .usual = first_option,
+      .source = kLookedSource}},
+};
+
+}  // namespace
+
+std::span<const LeverRow> outing_levers() { return kRows; }
+
+}  // namespace gs

@@ -1,0 +1,148 @@
+// The radio's inputs.
+#include "core/outing/checks_power.h"
+#include "core/outing/lever_rows.h"
+#include "core/outing/plan.h"
+#include "core/radio/current.h"
+#include "core/radio/mode.h"
+
+namespace gs {
+namespace {
+
+constexpr Option kTunerOptions[] = {
+    {"none", "none"}, {"in_set", "in the set"}, {"outside", "outside, at the radio"}};
+std::span<const Option> tuner_options() { return kTunerOptions; }
+
+double full_power_of(const Plan& plan) { return plan[L::radio_full_power_w]; }
+double first_option(const Plan&) { return 0; }
+double two(const Plan&) { return 2; }
+
+double usual_mode(const Plan&) {
+  const auto modes = radio::modes();
+  for (std::size_t i = 0; i < modes.size(); ++i)
+    if (modes[i].key == "ssb") return double(i);
+  return 0;
+}
+double usual_share(const Plan&) { return 30; }
+double usual_receive_a(const Plan& plan) { return radio::usual_currents(plan[L::radio_full_power_w]).receive_a; }
+double usual_full_a(const Plan& plan) { return radio::usual_currents(plan[L::radio_full_power_w]).full_power_a; }
+double usual_idle_a(const Plan& plan) {
+  const double full_a = plan[L::radio_full_power_current_a];
+  const radio::SetCurrents usual = radio::usual_currents(plan[L::radio_full_power_w]);
+  return full_a * usual.keyed_idle_a / usual.full_power_a;
+}
+double usual_minimum_v(const Plan&) { return 11.7; }
+double full_current_of(const Plan& plan) { return plan[L::radio_full_power_current_a]; }
+
+const LeverRow kRows[] = {
+    {L::radio_mode,
+     {.key = "radio.mode",
+      .name = "Mode",
+      .link = Link::radio,
+      .kind = Kind::choice,
+      .options = mode_options,
+      .usual = usual_mode,
+      .source = "usual value: speech on single sideband"}},
+    {L::radio_transmit_share_pct,
+     {.key = "radio.transmit_share_pct",
+      .name = "Transmit share",
+      .link = Link::radio,
+      .unit = Unit::percent,
+      .least = 0,
+      .most = 100,
+      .step = 1,
+      .usual = usual_share,
+      .source = "usual value: about a third of the time on the air is sending when one calls; common practice"}},
+    {L::radio_receive_current_a,
+     {.key = "radio.receive_current_a",
+      .name = "Receive current",
+      .link = Link::radio,
+      .unit = Unit::ampere,
+      .digits = 2,
+      .least = 0,
+      .most = 10,
+      .step = 0.05,
+      .usual = usual_receive_a,
+      .source = "usual value: sets of this power, catalogue of radio classes"}},
+    {L::radio_full_power_current_a,
+     {.key = "radio.full_power_current_a",
+      .name = "Full-power current",
+      .link = Link::radio,
+      .unit = Unit::ampere,
+      .digits = 2,
+      .least = 0.001,
+      .most = 60,
+      .step = 0.1,
+      .scale = Scale::log,
+      .usual = usual_full_a,
+      .source = "usual value: sets of this power, catalogue of radio classes"}},
+    {L::radio_keyed_idle_current_a,
+     {.key = "radio.keyed_idle_current_a",
+      .name = "Keyed idle current",
+      .link = Link::radio,
+      .unit = Unit::ampere,
+      .digits = 2,
+      .least = 0,
+      .most = 60,
+      .step = 0.05,
+      .usual = usual_idle_a,
+      .cap = full_current_of,
+      .source = "usual value: share of the full-power current, catalogue of radio classes"}},
+    {L::radio_minimum_supply_v,
+     {.key = "radio.minimum_supply_v",
+      .name = "Minimum supply",
+      .link = Link::radio,
+      .unit = Unit::volt,
+      .digits = 1,
+      .least = 6,
+      .most = 14,
+      .step = 0.1,
+      .usual = usual_minimum_v,
+      .source = "usual value: 13.8 V less 15 %, as sets are specified; common practice"}},
+    {L::radio_full_power_w,
+     {.key = "radio.full_power_w",
+      .name = "Radio's full power",
+      .link = Link::radio,
+      .unit = Unit::watt,
+      .digits = 1,
+      .least = 0.1,
+      .most = 200,
+      .step = 1,
+      .scale = Scale::log,
+      .source = "the set's own data; range: portable HF sets"}},
+    {L::radio_transmit_power_w,
+     {.key = "radio.transmit_power_w",
+      .name = "Transmit power",
+      .link = Link::radio,
+      .unit = Unit::watt,
+      .digits = 1,
+      .least = 0.1,
+      .most = 200,
+      .step = 1,
+      .usual = full_power_of,
+      .cap = full_power_of,
+      .source = "usual value: the set turned up to its full power"}},
+    {L::radio_tuner,
+     {.key = "radio.tuner",
+      .name = "Matching unit",
+      .link = Link::radio,
+      .kind = Kind::choice,
+      .options = tuner_options,
+      .usual = first_option,
+      .source = "usual value: none is counted on until one is named"}},
+    {L::radio_fold_back_swr,
+     {.key = "radio.fold_back_swr",
+      .name = "Full power up to SWR",
+      .link = Link::radio,
+      .digits = 1,
+      .least = 1.1,
+      .most = 5,
+      .step = 0.1,
+      .usual = two,
+      .source = "solid-state sets hold their power to about 2:1; common practice, from memory"}},
+};
+
+}  // namespace
+
+std::span<const LeverRow> radio_levers() { return kRows; }
+
+}  // namespace gs

@@ -1,0 +1,136 @@
+// Outside check values of the antenna link. Every row says where it comes from and how well it is known.
+#pragma once
+
+#include "core/evidence.h"
+
+namespace gs::test {
+
+/// The trade's rules in metres. 0: not printed.
+struct TradeLength {
+  double frequency_mhz, dipole_m, quarter_wave_m, loop_m;
+  Evidence evidence;
+  const char* source;
+};
+inline constexpr const char* kTradeSource =
+    "468/f, 234/f and 1005/f feet (common practice), 1 ft = 0.3048 m, worked out apart";
+inline constexpr TradeLength kTradeLengths[] = {
+    {3.65, 39.081, 19.541, 83.924, Evidence::practice, kTradeSource},
+    {7.1, 20.091, 10.046, 43.144, Evidence::practice, kTradeSource},
+    {14.15, 10.081, 5.041, 21.648, Evidence::practice, kTradeSource},
+    {21.2, 6.729, 3.364, 14.449, Evidence::practice, kTradeSource},
+    {28.4, 5.023, 2.511, 10.786, Evidence::practice, kTradeSource},
+    {52, 2.743, 1.372, 5.891, Evidence::practice, kTradeSource},
+};
+
+/// A bare dipole made 3 % too long, its resonance, and the length that resonates where wanted.
+struct TrimRow {
+  double length_m, resonant_mhz, wanted_mhz, right_m;
+  Evidence evidence;
+  const char* source;
+};
+inline constexpr const char* kTrimSource =
+    "wire model of our own (not this code), 8 m above average ground, 1.6 mm wire";
+inline constexpr TrimRow kTrims[] = {
+    {20.2685 * 7.1 / 6.8922, 6.8922, 7.1, 20.271, Evidence::practice, kTrimSource},
+    {10.333 * 14.15 / 13.7258, 13.7258, 14.15, 10.342, Evidence::practice, kTrimSource},
+    {5.073 * 28.5 / 27.6593, 27.6593, 28.5, 5.075, Evidence::practice, kTrimSource},
+};
+
+/// An 8 ft (2.438 m) whip in a handbook's table: coil, its resistance at Q 50 and 300, radiation and feed
+/// resistance.
+struct WhipRow {
+  double frequency_mhz, coil_at, coil_uh, coil_q50_ohm, coil_q300_ohm, radiation_ohm, feed_ohm;
+  bool within_an_eighth_of_a_wave;  // where the method claims its 10 %
+  Evidence evidence;
+  const char* source;
+};
+inline constexpr const char* kHandbookWhip =
+    "ARRL handbook, table of approximate values for an 8 ft mobile whip (from memory)";
+inline constexpr WhipRow kWhips[] = {
+    {7.2, 0, 20, 18, 3, 1.35, 15, true, Evidence::memory, kHandbookWhip},
+    {14.2, 0, 4.5, 7.7, 1.3, 5.7, 12, true, Evidence::memory, kHandbookWhip},
+    {21.25, 0, 1.25, 3.4, 0.5, 14.8, 16, false, Evidence::memory, kHandbookWhip},
+    {7.2, 0.5, 40, 36, 6, 3.0, 19, true, Evidence::memory, kHandbookWhip},
+    {14.2, 0.5, 8.6, 15, 2.5, 11, 19, true, Evidence::memory, kHandbookWhip},
+    {21.25, 0.5, 2.5, 6.6, 1.1, 27, 29, false, Evidence::memory, kHandbookWhip},
+};
+
+/// Short antennas: half of King's short-dipole resistance 18.3 (kh)^2 (1 + 0.086 (kh)^2), 2 ln(2h/a) = 10.
+struct ShortRow {
+  double kh, dipole_ohm;
+  Evidence evidence;
+  const char* source;
+};
+inline constexpr const char* kKing = "King, short-antenna formula (from memory)";
+inline constexpr ShortRow kShorts[] = {
+    {0.2, 0.735, Evidence::memory, kKing},
+    {0.3, 1.660, Evidence::memory, kKing},
+    {0.5, 4.673, Evidence::memory, kKing},
+};
+
+/// Field of a quarter-wave vertical against an ideal one, and the series loss it stands for at 36 ohm of radiation.
+struct RadialPoint {
+  double count, length_waves, relative_db;
+  Evidence evidence;
+  const char* source;
+};
+inline constexpr const char* kIre1937 = "Proc. IRE 25(6), June 1937, pp. 753-787, as tabulated on a public page";
+inline constexpr RadialPoint kRadialPoints[] = {
+    {2, 0.27, -4.2, Evidence::second_hand, kIre1937},  {15, 0.27, -2.1, Evidence::second_hand, kIre1937},
+    {60, 0.27, -0.8, Evidence::second_hand, kIre1937}, {2, 0.14, -4.2, Evidence::second_hand, kIre1937},
+    {15, 0.14, -2.3, Evidence::second_hand, kIre1937}, {60, 0.14, -2.1, Evidence::second_hand, kIre1937},
+    {2, 0.41, -3.9, Evidence::second_hand, kIre1937},  {15, 0.41, -1.8, Evidence::second_hand, kIre1937},
+    {60, 0.41, -0.5, Evidence::second_hand, kIre1937},
+};
+
+/// Feed resistance of a quarter-wave vertical in a handbook: less 35 ohm it is ground loss.
+struct RadialFeed {
+  double count, length_waves, feed_ohm;
+  Evidence evidence;
+  const char* source;
+};
+inline constexpr const char* kBookRadials = "ARRL Antenna Book, 20th ed., ch. 3, Table 1, as quoted on a list";
+inline constexpr RadialFeed kRadialFeeds[] = {
+    {16, 0.10, 52, Evidence::second_hand, kBookRadials}, {24, 0.125, 46, Evidence::second_hand, kBookRadials},
+    {36, 0.15, 43, Evidence::second_hand, kBookRadials}, {60, 0.20, 40, Evidence::second_hand, kBookRadials},
+    {90, 0.25, 37, Evidence::second_hand, kBookRadials}, {120, 0.40, 35, Evidence::second_hand, kBookRadials},
+};
+
+/// A wire between two points of equal height.
+struct SagRow {
+  double mass_g_per_m, span_m, pull_kg, sag_m, extra_wire_m, half_step_m;
+  Evidence evidence;
+  const char* source;
+};
+inline constexpr double kNewtonPerKg = 9.80665;  // standard gravity, ISO 80000-3
+inline constexpr double kKgPerLb = 0.45359237, kFt = 0.3048;
+inline constexpr SagRow kSags[] = {
+    // 0.011 lb/ft, 420 ft, 50 lbf: 4.852 ft printed
+    {11 * kKgPerLb / kFt, 420 * kFt, 50 * kKgPerLb, 4.852 * kFt, 0.1495 * kFt, 0.0006 * kFt, Evidence::seen,
+     "QST, March 2014, p. 50, worked example; the extra wire 8 d^2 / 3 S worked out apart"},
+    {29.4, 10.3, 20 / kNewtonPerKg, 0.191, 0.0095, 0.0006, Evidence::practice, "catenary, worked out apart"},
+    {29.4, 20.3, 50 / kNewtonPerKg, 0.297, 0.0116, 0.0006, Evidence::practice, "catenary, worked out apart"},
+    {29.4, 20.3, 100 / kNewtonPerKg, 0.149, 0.0029, 0.0006, Evidence::practice, "catenary, worked out apart"},
+    {29.4, 40.6, 100 / kNewtonPerKg, 0.594, 0.0232, 0.0006, Evidence::practice, "catenary, worked out apart"},
+};
+
+/// Half-wave dipole of copper: share of the power that the wire does not keep.
+struct CopperRow {
+  double diameter_m, frequency_mhz, efficiency;
+  Evidence evidence;
+  const char* source;
+};
+inline constexpr const char* kCopperModel =
+    "wire model of our own (not this code) with the exact impedance of a round wire";
+inline constexpr CopperRow kCopper[] = {
+    {0.0016, 3.65, 0.971, Evidence::practice, kCopperModel},
+    {0.0016, 7.1, 0.979, Evidence::practice, kCopperModel},
+    {0.0016, 14.1, 0.985, Evidence::practice, kCopperModel},
+    {0.0016, 28.4, 0.989, Evidence::practice, kCopperModel},
+    {0.0005, 3.65, 0.908, Evidence::practice, kCopperModel},
+    {0.0005, 7.1, 0.934, Evidence::practice, kCopperModel},
+    {0.0005, 14.1, 0.953, Evidence::practice, kCopperModel},
+    {0.0005, 28.4, 0.966, Evidence::practice, kCopperModel},
+};
+
+}  // namespace gs::test
