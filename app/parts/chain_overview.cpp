@@ -31,7 +31,7 @@ void Ui::chain_overview() {
   for (const Point& p : d.pinned) lowest = std::max(lowest, session.pinned_outlook() ? p.y + 16 : 0);
   for (const Point& p : d.at) lowest = std::max(lowest, p.y + 24);
   const float words_y = lowest + 26;
-  const float bottom = words_y + 104;
+  const float bottom = words_y + 118;
   open_chain(*this, {left, top, chain_w, bottom - top});
   draw_chain_line(*this, d, cells, true);
   if (const Plan* pinned = session.pinned_plan(); pinned && !session.outing().pinned_name.empty()) {

@@ -95,6 +95,12 @@ bool pick_file();  // asks for one; answers through file_picked. False: a file i
 /// Opens a page of our own ("licences.html") in a new tab: empty. Where there are no tabs: the page's text, to be
 /// shown instead.
 std::string_view open_page(std::string_view page);
+/// The day and the clock's offset as this machine has them now: what a new outing starts from.
+struct Today {
+  std::string date;        // ISO 8601, local
+  int utc_offset_min = 0;  // how far the local clock stands before UTC (UTC-4: -240)
+};
+Today today();
 void take_update();  // the person said so: start the waiting build
 
 }  // namespace gs::platform

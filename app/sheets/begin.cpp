@@ -1,10 +1,20 @@
 #include "app/sheets/begin.h"
 
+#include "app/platform/platform.h"
 #include "app/sheets/sample_outing_text.h"
 #include "core/outing/archive.h"
+#include "core/outing/plan.h"
 
 namespace gs::sheets {
 
 Outing sample_outing() { return read_outing(kSampleOutingText).outing; }
+
+Outing new_outing() {
+  const platform::Today today = platform::today();
+  Outing outing;
+  outing.date = today.date;
+  const Value offset = double(today.utc_offset_min);
+  return refusal(L::clock_utc_offset_min, offset).empty() ? with(outing, L::clock_utc_offset_min, offset) : outing;
+}
 
 }  // namespace gs::sheets

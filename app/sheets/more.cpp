@@ -84,7 +84,7 @@ void more(Ui& ui) {
   }
   ui.gap();
   if (ui.button("outing:new", "Begin a new outing", parts::Weight::plain, Icon::plus)) {
-    session.open(Outing{}, "beginning a new outing");
+    session.open(new_outing(), "beginning a new outing");
     session.view.sheet = Sheet::overview;
     ui.wake_at(ui.now_s);
   }

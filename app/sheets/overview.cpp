@@ -47,6 +47,7 @@ void two_ways(Ui& ui) {
   const Box second =
       ui.phone() ? Box{ui.x, first.bottom() + 8, each, 64} : Box{first.right() + 16, first.y, each, 64};
   if (ui.button_in(first, "begin:own", "Fill in the battery", parts::Weight::main, Icon::battery, type::kBody)) {
+    if (session.outing() == Outing{}) session.open(new_outing(), "beginning a new outing");
     session.view.sheet = Sheet::link;
     session.view.link = Link::battery;
     ui.wake_at(ui.now_s);

@@ -41,6 +41,17 @@ TEST_CASE("a first run knows nothing and offers two ways to begin") {
   CHECK(machine().outing.find("rg58c") != std::string::npos);
 }
 
+TEST_CASE("an outing of one's own begins with today's date and offset, and nothing else") {
+  Stage stage(1024, 768);
+  stage.tap("begin:own");
+  CHECK(stage.session().outing().date == "2026-06-13");
+  CHECK(stage.session().plan()[L::clock_utc_offset_min] == -240);
+  int set = 0;
+  for (const Value& value : stage.session().outing().set) set += !std::holds_alternative<std::monostate>(value);
+  CHECK(set == 1);
+  CHECK(stage.at("sheet").name == "Battery");
+}
+
 TEST_CASE("a finger drags the thumb, every frame is computed anew, the whole drag is one step of undo") {
   for (const float ratio : {1.0F, 2.0F, 2.625F}) {
     Stage stage(1024, 768, ratio);

@@ -160,6 +160,7 @@ std::string_view open_page(std::string_view page) {
   stage::machine().opened_page = page;
   return "# A page\n\nIts words.\n";
 }
+Today today() { return {"2026-06-13", -240}; }
 void take_update() { stage::machine().took_update = true; }
 
 }  // namespace gs::platform

@@ -1,0 +1,18 @@
+// Local date and UTC offset by the C library, the same natively and on the web.
+#include <array>
+#include <ctime>
+
+#include "app/platform/platform.h"
+
+namespace gs::platform {
+
+Today today() {
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  if (localtime_r(&now, &local) == nullptr) return {};
+  std::array<char, 16> text{};
+  std::strftime(text.data(), text.size(), "%Y-%m-%d", &local);
+  return {text.data(), int(local.tm_gmtoff / 60)};
+}
+
+}  // namespace gs::platform
