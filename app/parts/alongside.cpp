@@ -32,11 +32,16 @@ float Ui::alongside(Box box, bool across) {
       pen.sign(sign_of(link.now.state), {place.x + 12, base + 27}, look::sign::kList);
       pen.text(place.x + 34, base + 33, state_word(link.now.state), Face::bold, type::kLabel,
                colour_of(theme, link.now.state));
-      pen.text(place.x + 34, base + 54,
-               pen.elided((pen.width(link.second, Face::regular, type::kTick) <= place.w - 34 ? link.second
-                                                                                              : link.short_second),
-                          place.w - 34, Face::regular, type::kTick),
-               Face::regular, type::kTick, theme.ink2);
+      // whole words only: two lines where there is room, else the short form, else nothing (the mirror has it all)
+      const float room = place.w - 34;
+      const std::size_t most = roomy ? 2 : 1;
+      for (const std::string* words : {&link.second, &link.short_second}) {
+        const std::vector<std::string_view> lines = pen.lines(*words, room, Face::regular, type::kTick);
+        if (lines.size() > most) continue;
+        for (std::size_t k = 0; k < lines.size(); ++k)
+          pen.text(place.x + 34, base + 54 + 17 * float(k), lines[k], Face::regular, type::kTick, theme.ink2);
+        break;
+      }
     } else {
       pen.sign(sign_of(link.now.state), {place.x + 14, place.mid_y()}, look::sign::kList);
       pen.text(place.x + 38, place.mid_y() - 4, link_name(link.link), Face::regular, type::kLabel, theme.ink);
