@@ -9,7 +9,7 @@
 
 namespace gs {
 
-enum class L : unsigned char {
+enum class L : unsigned short {
   radio_full_power_w,
   radio_transmit_power_w,
   radio_mode,

@@ -11,7 +11,7 @@
 namespace gs {
 
 struct Plan;
-enum class L : unsigned char;  // levers.h
+enum class L : unsigned short;  // levers.h
 
 /// A link of the chain, or one of the three that stand alongside.
 enum class Link : unsigned char { battery, radio, feedline, antenna, sky, contacts, safety, clock, kit, count };
