@@ -55,6 +55,7 @@ Plan resolve(const Values& set) {
 Plan resolve(const Outing& outing) {
   Plan plan = resolve(outing.set);
   plan.kit = sum_up(outing.kit);
+  plan.date = sky::read_date(outing.date);
   return plan;
 }
 

@@ -1,12 +1,14 @@
 // The outing with every lever resolved to a number and its provenance: what everything is computed from.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
 #include "core/outing/levers.h"
 #include "core/outing/outing.h"
+#include "core/sky/calendar.h"
 
 namespace gs {
 
@@ -35,6 +37,7 @@ struct Plan {
   std::vector<double> x;
   std::vector<From> from;
   KitSummary kit{};
+  std::optional<sky::Date> date{};  // the outing's; nothing while it has none
   double operator[](L id) const { return x[std::size_t(id)]; }
   bool has(L id) const { return from[std::size_t(id)] != From::missing; }
   bool has_all() const { return true; }
@@ -46,7 +49,7 @@ struct Plan {
 
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
 Plan resolve(const Values& set);
-/// The same with the kit: the plan of an outing.
+/// The same with kit and date: the plan of an outing.
 Plan resolve(const Outing& outing);
 
 /// A lever's number as people write it: no more decimals than it needs and its row allows. "15 m", "14.06 MHz".
