@@ -55,6 +55,11 @@ int evaluate_file(const char* path, const std::vector<Setting>& settings) {
   if (!loaded.refusal.empty()) return fail(std::string(path) + ": " + loaded.refusal);
   for (const std::string& note : loaded.notes) std::cerr << path << ": " << note << '\n';
   for (const Setting& setting : settings) {
+    if (setting.key == "outing.date") {
+      if (!sky::read_date(setting.value)) return fail("outing.date: a day such as 2026-06-13 is wanted");
+      loaded.outing.date = setting.value;
+      continue;
+    }
     const L id = find_lever(setting.key);
     if (!is_lever(id)) return fail(setting.key + ": no lever has this key; --levers lists them");
     ReadValue read = read_value(lever(id), setting.value);

@@ -56,7 +56,16 @@ LinkSheet antenna() {
       {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_feed_r_ohm, L::antenna_feed_x_ohm}};
 }
 
-LinkSheet sky() { return {Link::sky, R::count, {}, {}, {}, L::count, {L::antenna_frequency_mhz}}; }
+LinkSheet sky() {
+  return {Link::sky,
+          R::count,
+          {},
+          {R::sky_sunrise_min, R::sky_sunset_min, R::sky_sun_at_start_deg, R::sky_sun_at_pack_by_deg,
+           R::sky_distance_km, R::sky_bearing_deg},
+          {},
+          L::count,
+          {L::site_locator, L::sky_toward_locator, L::clock_utc_offset_min, L::antenna_frequency_mhz}};
+}
 
 LinkSheet contacts() {
   return {Link::contacts,

@@ -28,6 +28,7 @@ Outlook evaluate(const Plan& plan, const Now& now) {
   put_feedline(plan, joined, out);
   put_power(plan, joined, out);
   put_antenna(plan, joined, out);
+  put_sky(plan, joined, out);
   put_pace(plan, joined, out);
   put_safety(plan, joined, out);
   put_kit(plan, out);

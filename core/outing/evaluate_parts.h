@@ -41,6 +41,7 @@ void put_clock(const Plan& plan, Joined& joined, Outlook& out);
 void put_feedline(const Plan& plan, Joined& joined, Outlook& out);
 void put_power(const Plan& plan, Joined& joined, Outlook& out);
 void put_antenna(const Plan& plan, Joined& joined, Outlook& out);
+void put_sky(const Plan& plan, const Joined& joined, Outlook& out);
 void put_pace(const Plan& plan, Joined& joined, Outlook& out);
 void put_safety(const Plan& plan, Joined& joined, Outlook& out);
 void put_kit(const Plan& plan, Outlook& out);

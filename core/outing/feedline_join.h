@@ -22,6 +22,8 @@ enum class Doubt : unsigned char {
   evaluation_owed,   // safety: nearer than a formula alone can say
   not_looked_at,     // safety: nobody has looked at the culprit yet
   no_kit,            // the kit list is empty
+  no_date,           // the outing has no date
+  no_horizon,        // the sun does not come to the horizon on that date
   later,             // this link does not answer yet
 };
 

@@ -42,6 +42,7 @@ enum class L : unsigned short {
   feedline_measured_swr,
   feedline_measured_at,
   site_locator,
+  sky_toward_locator,
   clock_utc_offset_min,
   clock_arrive_min,
   clock_leave_by_min,

@@ -5,6 +5,7 @@
 
 #include "core/outing/plan.h"
 #include "core/pace/utc.h"
+#include "core/sky/calendar.h"
 
 namespace gs {
 namespace {
@@ -14,6 +15,12 @@ constexpr double kDayMin = 1440, kOverMin = 240;
 
 double offset_min_of(const Plan& plan, const Now& now) {
   return plan.has(L::clock_utc_offset_min) ? plan[L::clock_utc_offset_min] : now.utc_offset_min;
+}
+
+/// 00:00 UTC of the outing's date, as if its local midnight were that.
+double midnight_utc_s(const Plan& plan) {
+  constexpr double kDayS = 86400, kYear2000S = 946684800;
+  return plan.date ? kYear2000S + kDayS * sky::day_number(*plan.date) : kNaN;
 }
 
 /// The last minute that still belongs to the outing's day: midnight, or later where leave-by is late. One that ran
@@ -26,11 +33,11 @@ double day_ends_min(const Plan& plan) {
 
 double local_min_of(const Plan& plan, const Now& now, double utc_s) {
   if (!pace::is_instant(utc_s)) return kNaN;
-  return (utc_s - plan.date_utc_s) / 60 + offset_min_of(plan, now);
+  return (utc_s - midnight_utc_s(plan)) / 60 + offset_min_of(plan, now);
 }
 
 double utc_s_of(const Plan& plan, const Now& now, double local_min) {
-  const double utc_s = plan.date_utc_s + (local_min - offset_min_of(plan, now)) * 60;
+  const double utc_s = midnight_utc_s(plan) + (local_min - offset_min_of(plan, now)) * 60;
   return pace::is_instant(utc_s) ? utc_s : kNaN;
 }
 

@@ -7,7 +7,6 @@
 
 #include "core/outing/feedline_join.h"
 #include "core/pace/clock.h"
-#include "core/pace/utc.h"
 
 namespace gs {
 namespace {
@@ -58,13 +57,16 @@ namespace {
 Plan planned(const Outing& outing, const Values& set) {
   Plan plan = resolve(set);
   plan.kit = sum_up(outing.kit);
-  plan.date_utc_s = pace::start_of_utc_date(outing.date).value_or(std::numeric_limits<double>::quiet_NaN());
+  plan.date = sky::read_date(outing.date);
   for (const Stint& stint : outing.stints) {
     StintPlan row{stint.from_min, stint.on_air, {}};
     if (stint.on_air && !stint.set.empty()) {
       Values values = set;
       for (const auto& [id, value] : stint.set) values[std::size_t(id)] = value;
-      row.plan.push_back(resolve(values));
+      Plan changed = resolve(values);
+      changed.kit = plan.kit;
+      changed.date = plan.date;
+      row.plan.push_back(std::move(changed));
     }
     plan.stints.push_back(std::move(row));
   }

@@ -1,13 +1,14 @@
 // The outing with every lever resolved to a number and its provenance: what everything is computed from.
 #pragma once
 
-#include <limits>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
 #include "core/outing/levers.h"
 #include "core/outing/outing.h"
+#include "core/sky/calendar.h"
 
 namespace gs {
 
@@ -38,8 +39,8 @@ struct Plan {
   std::vector<double> x;
   std::vector<From> from;
   KitSummary kit{};
-  double date_utc_s = std::numeric_limits<double>::quiet_NaN();  // 00:00 UTC of the outing's date; NaN without one
-  std::vector<StintPlan> stints{};                               // by from_min
+  std::optional<sky::Date> date{};  // the outing's; nothing while it has none
+  std::vector<StintPlan> stints{};  // by from_min
   Happened happened{};
   double operator[](L id) const { return x[std::size_t(id)]; }
   bool has(L id) const { return from[std::size_t(id)] != From::missing; }

@@ -29,7 +29,8 @@ enum class Unit : unsigned char {
   kilogram,
   wavelength,
   s_unit,
-  text,  // not a number at all
+  degree,  // angles
+  text,    // not a number at all
 };
 
 /// One way of writing a unit: value_in_base = number * factor + offset, or 10^(number/10)/1000 W for dBm.

@@ -71,6 +71,7 @@ constexpr Word kWords[] = {
     {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"°C", "degree Celsius", "degrees Celsius"},
     {"°F", "degree Fahrenheit", "degrees Fahrenheit"}, {"g", "gram", "grams"}, {"kg", "kilogram", "kilograms"},
     {"lb", "pound", "pounds"}, {"λ", "wavelength", "wavelengths"}, {"S-units", "S-unit", "S-units"},
+    {"°", "degree", "degrees"},
 };
 // clang-format on
 
@@ -116,7 +117,8 @@ Printed print_quantity(double value, Unit unit, int digits, const Style& style) 
 
 std::string say_quantity(double value, Unit unit, int digits, const Style& style) {
   const Printed printed = print_quantity(value, unit, digits, style);
-  return printed.unit.empty() ? printed.number : printed.number + " " + printed.unit;
+  // SI Brochure, 9th edition, 5.4.3: no space before the sign of a plane angle
+  return printed.number + (printed.unit.empty() || unit == Unit::degree ? "" : " ") + printed.unit;
 }
 
 std::string speak_quantity(double value, Unit unit, int digits, const Style& style) {

@@ -61,6 +61,7 @@ constexpr UnitChoice kKilogram[] = {{"kg", 1, 0, false},
                                     {"oz", kGramsPerOunce / 1e3, 0, false}};
 constexpr UnitChoice kWavelength[] = {{"λ", 1, 0, false}};
 constexpr UnitChoice kSUnit[] = {{"S-units", 1, 0, false}};
+constexpr UnitChoice kDegree[] = {{"°", 1, 0, false}};
 
 Rows rows_of(Unit unit) {
   switch (unit) {
@@ -104,6 +105,8 @@ Rows rows_of(Unit unit) {
       return {kWavelength, 1};
     case Unit::s_unit:
       return {kSUnit, 1};
+    case Unit::degree:
+      return {kDegree, 1};
     case Unit::text:
       break;
   }
@@ -156,6 +159,7 @@ constexpr Spelling kSpellings[] = {
     {"lb", weight, "lb"}, {"lbs", weight, "lb"}, {"pound", weight, "lb"}, {"pounds", weight, "lb"},
     {"λ", wavelengths, "λ"}, {"wavelength", wavelengths, "λ"}, {"wavelengths", wavelengths, "λ"},
     {"S", signal, "S-units"}, {"S-unit", signal, "S-units"}, {"S-units", signal, "S-units"},
+    {"°", angle, "°"}, {"deg", angle, "°"}, {"degree", angle, "°"}, {"degrees", angle, "°"},
     {"Wh", energy, ""}, {"kWh", energy, ""}, {"J", energy, ""}, {"dBi", gain, ""}, {"dBd", gain, ""},
     {"awg", wire, ""}, {"gauge", wire, ""},
 };
@@ -221,6 +225,8 @@ Measure measure_of(Unit unit) {
       return wavelengths;
     case Unit::s_unit:
       return signal;
+    case Unit::degree:
+      return angle;
     case Unit::text:
       break;
   }
@@ -244,6 +250,7 @@ std::string_view measure_name(Measure measure) {
                                          "a weight",
                                          "a length in wavelengths",
                                          "a signal strength",
+                                         "an angle",
                                          "words",
                                          "an energy (divide by the voltage)",
                                          "an antenna gain",

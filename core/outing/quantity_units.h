@@ -27,6 +27,7 @@ enum class Measure : unsigned char {
   weight,
   wavelengths,
   signal,
+  angle,
   words,
   energy,
   gain,

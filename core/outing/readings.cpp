@@ -32,6 +32,10 @@ constexpr L kAntennaRests[] = {L::antenna_kind, L::antenna_frequency_mhz};
 constexpr L kFitRests[] = {L::antenna_span_m, L::antenna_apex_m, L::antenna_kind, L::antenna_frequency_mhz};
 constexpr L kClockRests[] = {L::clock_leave_by_min, L::clock_arrive_min, L::clock_set_up_min,
                              L::clock_pack_down_min};
+constexpr L kSunRests[] = {L::site_locator, L::clock_utc_offset_min};
+constexpr L kSunHeightRests[] = {L::site_locator,       L::clock_utc_offset_min, L::clock_arrive_min,
+                                 L::clock_leave_by_min, L::clock_set_up_min,     L::clock_pack_down_min};
+constexpr L kWayRests[] = {L::site_locator, L::sky_toward_locator};
 constexpr L kPaceRests[] = {L::pace_per_hour, L::pace_spread_pct, L::pace_target, L::clock_arrive_min,
                             L::clock_leave_by_min};
 constexpr L kSafetyRests[] = {L::radio_transmit_power_w, L::radio_mode, L::safety_busiest_share_pct,
@@ -43,6 +47,10 @@ constexpr std::string_view kBatterySource = "charge counting with the chemistry'
 constexpr std::string_view kPaceSource = "Poisson contacts at a gamma distributed pace; docs/methods/pace";
 constexpr std::string_view kExposureSource =
     "FCC OET Bulletin 65 far field with ground reflection, 47 CFR 1.1310; docs/methods/safety";
+
+constexpr std::string_view kSunSource = "Meeus, Astronomical Algorithms, 2nd ed., ch. 25; docs/methods/sky";
+constexpr std::string_view kSunAssumes =
+    "the middle of the locator's cell; a free horizon, refraction of 34' at rise and set";
 
 constexpr std::string_view kKitSource = "reliability of series and parallel systems; docs/methods/kit";
 
@@ -200,6 +208,56 @@ constexpr Reading kReadings[] = {
      .digits = 1,
      .better = Better::less,
      .source = "measured, or from the feed-point impedance against the cable's nominal impedance"},
+    {.key = "sky.sunrise_min",
+     .name = "Sunrise",
+     .link = Link::sky,
+     .unit = Unit::clock_minute,
+     .source = kSunSource,
+     .assumes = kSunAssumes,
+     .formula =
+         "when the sun's centre stands 0.833\u00B0 under the horizon on the outing's date, by the local clock",
+     .rests_on = kSunRests},
+    {.key = "sky.sunset_min",
+     .name = "Sunset",
+     .link = Link::sky,
+     .unit = Unit::clock_minute,
+     .source = kSunSource,
+     .assumes = kSunAssumes,
+     .formula =
+         "when the sun's centre stands 0.833\u00B0 under the horizon on the outing's date, by the local clock",
+     .rests_on = kSunRests},
+    {.key = "sky.sun_at_start_deg",
+     .name = "Sun at the start",
+     .link = Link::sky,
+     .unit = Unit::degree,
+     .source = kSunSource,
+     .assumes = "the middle of the locator's cell; no refraction; minus is under the horizon",
+     .formula = "height of the sun over the horizon when the time on the air begins",
+     .rests_on = kSunHeightRests},
+    {.key = "sky.sun_at_pack_by_deg",
+     .name = "Sun at packing",
+     .link = Link::sky,
+     .unit = Unit::degree,
+     .source = kSunSource,
+     .assumes = "the middle of the locator's cell; no refraction; minus is under the horizon",
+     .formula = "height of the sun over the horizon when one starts packing",
+     .rests_on = kSunHeightRests},
+    {.key = "sky.distance_km",
+     .name = "Distance",
+     .link = Link::sky,
+     .unit = Unit::kilometre,
+     .source = "Karney, Algorithms for geodesics, 2013; docs/methods/sky",
+     .assumes = "the middles of the two locators' cells",
+     .formula = "shortest way over the WGS-84 ellipsoid",
+     .rests_on = kWayRests},
+    {.key = "sky.bearing_deg",
+     .name = "Bearing",
+     .link = Link::sky,
+     .unit = Unit::degree,
+     .source = "Karney, Algorithms for geodesics, 2013; docs/methods/sky",
+     .assumes = "the middles of the two locators' cells; true north, not the compass's",
+     .formula = "direction in which the shortest way begins, from north through east",
+     .rests_on = kWayRests},
     {.key = "clock.on_air_min",
      .name = "Time on the air",
      .link = Link::clock,

@@ -33,6 +33,8 @@ class Lines {
     if (!plan_.has(id)) {
       line.value = {"not set", ""};
       line.mark = Mark::none;
+    } else if (row.kind == Kind::text) {
+      line.value = {row.write(plan_[id]), ""};
     } else if (row.kind == Kind::choice) {
       line.value = {std::string(row.options()[std::size_t(plan_[id])].name), ""};
     } else {

@@ -40,6 +40,10 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
       return lower_first(std::string(lever(figure.culprit).name)) + " not looked at yet";
     case Doubt::no_kit:
       return "needs a kit list";
+    case Doubt::no_date:
+      return "needs the outing's date";
+    case Doubt::no_horizon:
+      return "the sun does not come to the horizon on this date";
     case Doubt::later:
       return "this link does not answer yet";
     case Doubt::not_in_catalogue:

@@ -9,7 +9,6 @@ namespace {
 
 constexpr double kDayS = 86400;
 constexpr double kFirstS = 946684800, kEndS = 4102444800;  // 2000-01-01 and 2100-01-01
-constexpr int kFirstYear = 2000, kLastYear = 2099;
 
 /// The number that so many digits make, or -1.
 int digits(std::string_view text, std::size_t from, std::size_t count) {
@@ -89,15 +88,6 @@ std::string clock_text(double utc_s, bool seconds) {
   if (!is_instant(utc_s)) return {};
   const std::int64_t whole = std::int64_t(utc_s);
   return two(whole / 3600 % 24) + ":" + two(whole / 60 % 60) + (seconds ? ":" + two(whole % 60) : "");
-}
-
-std::optional<double> start_of_utc_date(std::string_view date) {
-  const std::optional<int> days = read_days(date);
-  if (!days || date.size() != 10) return {};
-  const double utc_s = *days * kDayS;
-  const int year = digits(date, 0, 4);
-  if (year < kFirstYear || year > kLastYear) return {};
-  return utc_s;
 }
 
 double utc_day(double utc_s) { return std::floor(utc_s / kDayS); }

@@ -22,8 +22,6 @@ std::string utc_text(double utc_s);
 /// "22:09:14" and "22:09", cut and not rounded: a clock shows a second when it has come.
 std::string clock_text(double utc_s, bool seconds);
 
-/// 00:00:00 UTC of a date "2026-06-13"; nothing for any other form or a day that does not exist.
-std::optional<double> start_of_utc_date(std::string_view date);
 /// The UTC day of an instant, counted from 1970-01-01.
 double utc_day(double utc_s);
 

@@ -13,6 +13,8 @@ constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 constexpr double kDegree = kPi / 180;
 constexpr double kMinutesPerDay = 1440, kMinutesPerDegree = 4;
 constexpr double kDaysPerCentury = 36525;
+// A crossing is found when it is known to far below a second or the sun stands this near the elevation.
+constexpr double kCrossingMin = 1e-9, kCrossingDeg = 1e-7;
 
 double sin_deg(double a) { return std::sin(a * kDegree); }
 double cos_deg(double a) { return std::cos(a * kDegree); }
@@ -83,15 +85,29 @@ Crossings sun_crossings(Place place, Date date, double utc_offset_min, double el
   for (double to = noon - half_day * std::floor(noon / half_day); from < kMinutesPerDay;
        from = to, to += half_day) {
     to = std::min(to, kMinutesPerDay);
-    const bool up_before = above(from) > 0, up_after = above(to) > 0;
-    if (up_before == up_after) continue;
-    double low = from, high = to;
-    for (int i = 0; i < 40; ++i) {
-      const double middle = (low + high) / 2;
-      ((above(middle) > 0) == up_before ? low : high) = middle;
+    double low = from, high = to, low_deg = above(low), high_deg = above(high);
+    const bool up_after = high_deg > 0;
+    if ((low_deg > 0) == up_after) continue;
+    // Regula falsi with the Illinois halving: a dozen steps where bisection takes forty.
+    double at = low;
+    for (int i = 0, kept = 0; i < 60 && high - low > kCrossingMin; ++i) {
+      at = std::clamp((low * high_deg - high * low_deg) / (high_deg - low_deg), low, high);
+      const double at_deg = above(at);
+      if (std::abs(at_deg) < kCrossingDeg) break;
+      if ((at_deg > 0) == up_after) {
+        high = at;
+        high_deg = at_deg;
+        if (kept == 1) low_deg /= 2;
+        kept = 1;
+      } else {
+        low = at;
+        low_deg = at_deg;
+        if (kept == -1) high_deg /= 2;
+        kept = -1;
+      }
     }
     std::optional<double>& slot = up_after ? found.rise_min : found.set_min;
-    if (!slot) slot = (low + high) / 2;
+    if (!slot) slot = at;
   }
   return found;
 }

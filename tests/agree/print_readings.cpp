@@ -23,6 +23,10 @@ gs::Values random_values(std::mt19937_64& bits) {
     if (row.kind == gs::Kind::choice) {
       const auto options = row.options();
       set[i] = std::string(options[std::size_t(place * double(options.size()))].key);
+    } else if (row.kind == gs::Kind::text) {
+      const std::string locator{char('A' + int(place * 18)), char('A' + int(skip * 18)),
+                                char('0' + int(place * 10)), '5'};
+      if (row.wrong && row.wrong(locator).empty()) set[i] = locator;
     } else {
       // steps of a thousandth of the range: both libraries agree on these to the last bit
       set[i] = row.least + (row.most - row.least) * std::floor(place * 1000) / 1000;
@@ -36,7 +40,10 @@ gs::Values random_values(std::mt19937_64& bits) {
 int main() {
   std::mt19937_64 bits(kSeed);
   for (int n = 0; n < kOutings; ++n) {
-    const gs::Plan plan = gs::resolve(random_values(bits));
+    gs::Outing outing;
+    outing.set = random_values(bits);
+    outing.date = n % 3 == 0 ? "2026-06-13" : n % 3 == 1 ? "2026-12-21" : "";
+    const gs::Plan plan = gs::resolve(outing);
     const gs::Outlook outlook = gs::evaluate(plan);
     for (std::size_t i = 0; i < gs::kReadingCount; ++i) {
       const gs::Reading& row = gs::reading(gs::R(i));
