@@ -14,8 +14,8 @@ struct Path {
 /// Shortest path between any two places, antipodes included; all NaN where either is no place. The same place: 0
 /// km, bearing 0. Where several ways are equally short (exact antipodes) one of them. Accuracy: 1e-6 m against
 /// published geodesics; bearings 1e-9 degree except over a few metres. Method: Bessel's auxiliary sphere, both
-/// integrals by Gauss-Legendre quadrature, the starting bearing by bisection, which also holds near the antipode.
-/// Source: Karney, Algorithms for geodesics, J. Geodesy 87 (2013) 43-55, secs. 2, 4.
+/// integrals by Gauss-Legendre quadrature, the starting bearing between brackets, which also holds near the
+/// antipode. Source: Karney, Algorithms for geodesics, J. Geodesy 87 (2013) 43-55, secs. 2, 4.
 Path shortest_path(Place from, Place to);
 
 /// The other way round: 40 030 km less the short way (circumference of a sphere of 6371.0088 km), bearings turned

@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <vector>
 
+#include "core/outing/kit_start.h"
 #include "core/outing/trial.h"
 #include "core/outing/why.h"
 
@@ -43,6 +44,12 @@ int main() {
   set(gs::L::antenna_span_m, 20.0);
   set(gs::L::clock_arrive_min, 990.0);
   set(gs::L::clock_leave_by_min, 1160.0);
+  // the dearest parts: sun and way of a place, and a kit
+  set(gs::L::clock_utc_offset_min, -240.0);
+  set(gs::L::site_locator, std::string("FN21"));
+  set(gs::L::sky_toward_locator, std::string("EM73"));
+  outing.date = "2026-06-13";
+  outing.kit = gs::usual_kit(gs::resolve(outing));
 
   // The yardstick: ten thousand exponentials.
   const double yardstick_s = seconds_of(20, [](int n) {
@@ -52,9 +59,9 @@ int main() {
   });
   const double evaluate_s = seconds_of(200, [&](int n) {
     set(gs::L::feedline_length_m, 10.0 + 0.01 * n);
-    sink = gs::evaluate(gs::resolve(outing.set))[gs::R::feedline_arrives_pct].value;
+    sink = gs::evaluate(gs::resolve(outing))[gs::R::feedline_arrives_pct].value;
   });
-  const gs::Plan plan = gs::resolve(outing.set);
+  const gs::Plan plan = gs::resolve(outing);
   const double why_s =
       seconds_of(50, [&](int) { sink = double(gs::why(gs::R::feedline_arrives_pct, plan).lines.size()); });
   const double rolls_s = seconds_of(50, [&](int) { sink = double(gs::other_rolls(outing, {}).size()); });
