@@ -15,6 +15,13 @@ namespace gs {
 /// Not set, a number in the lever's unit, or a choice's key.
 using Value = std::variant<std::monostate, double, std::string>;
 
+/// What of the settings an outing's usual values rest on. No part of an outing: it is filled in by whoever has the
+/// settings, and two outings are the same whatever it says.
+struct Habits {
+  std::string licence;  // an option's key of rules.class, "" for none
+  bool operator==(const Habits&) const { return true; }
+};
+
 /// Every lever's value, by lever. Plain levers first, then the limit and ease of each reading (see levers.h).
 using Values = std::vector<Value>;  // always lever_count() long
 
@@ -26,6 +33,7 @@ struct Outing {
   std::string pinned_name;       // "100 W": what was last changed when it was pinned
   std::vector<kit::Item> kit;    // what is carried; the pinned plan carries the same
   std::string kept;              // what a file held beyond this, written back as it was (archive.h has the shape)
+  Habits habits;
   bool operator==(const Outing&) const = default;
 };
 

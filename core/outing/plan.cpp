@@ -20,10 +20,11 @@ double option_index(const Lever& row, const std::string& key) {
 
 }  // namespace
 
-Plan resolve(const Values& set) {
+Plan resolve(const Values& set, const Habits& habits) {
   const std::size_t count = lever_count();
   Plan plan{std::vector<double>(count, std::numeric_limits<double>::quiet_NaN()),
             std::vector<From>(count, From::missing)};
+  if (!habits.licence.empty()) plan.habits.licence = option_index(lever(L::rules_class), habits.licence);
   for (std::size_t i = 0; i < count; ++i) {
     const Lever& row = lever(L(i));
     if (row.applies && !row.applies(plan)) continue;
@@ -53,7 +54,7 @@ Plan resolve(const Values& set) {
 }
 
 Plan resolve(const Outing& outing) {
-  Plan plan = resolve(outing.set);
+  Plan plan = resolve(outing.set, outing.habits);
   plan.kit = sum_up(outing.kit);
   plan.date = sky::read_date(outing.date);
   return plan;

@@ -1,6 +1,7 @@
 // The outing with every lever resolved to a number and its provenance: what everything is computed from.
 #pragma once
 
+#include <limits>
 #include <optional>
 #include <span>
 #include <string>
@@ -34,9 +35,14 @@ KitSummary sum_up(std::span<const kit::Item> items);
 
 /// Numbers by lever in each lever's unit; choices as the option's index. A missing lever's number is NaN.
 struct Plan {
+  /// What usual values may rest on besides levers.
+  struct Habits {
+    double licence = std::numeric_limits<double>::quiet_NaN();  // option of rules.class
+  };
   std::vector<double> x;
   std::vector<From> from;
   KitSummary kit{};
+  Habits habits{};
   std::optional<sky::Date> date{};  // the outing's; nothing while it has none
   double operator[](L id) const { return x[std::size_t(id)]; }
   bool has(L id) const { return from[std::size_t(id)] != From::missing; }
@@ -48,7 +54,7 @@ struct Plan {
 };
 
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
-Plan resolve(const Values& set);
+Plan resolve(const Values& set, const Habits& habits = {});
 /// The same with kit and date: the plan of an outing.
 Plan resolve(const Outing& outing);
 
