@@ -53,6 +53,7 @@ class Hand {
   bool tapped(std::string_view id) const { return tapped_.count(std::string(id)) != 0; }
   bool down(std::string_view id) const { return captured_ == id && mode_ == Mode::press; }
   double down_since() const { return down_since_; }
+  float down_x() const { return start_x_; }  // where it began
   /// The press was used up by holding: no tap follows.
   void use_up() { used_up_ = true; }
   const Drag* drag(std::string_view id) const { return drag_id_ == id ? &drag_ : nullptr; }
