@@ -70,6 +70,7 @@ constexpr Word kWords[] = {
     {"MHz", "megahertz", "megahertz"}, {"kHz", "kilohertz", "kilohertz"}, {"Ω", "ohm", "ohms"}, {"%", "percent", "percent"},
     {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"°C", "degree Celsius", "degrees Celsius"},
     {"°F", "degree Fahrenheit", "degrees Fahrenheit"}, {"g", "gram", "grams"}, {"kg", "kilogram", "kilograms"},
+    {"L", "litre", "litres"},
     {"lb", "pound", "pounds"}, {"λ", "wavelength", "wavelengths"}, {"S-units", "S-unit", "S-units"},
     {"°", "degree", "degrees"},
 };
