@@ -61,6 +61,7 @@ class Session {
   void set_stints(std::vector<Stint> stints, std::string what, int gesture = 0);  // one step of undo
   void rename(std::string name);
   void set_date(std::string date);  // ISO 8601
+  void set_licence(std::string key);  // of the settings; the outing is worked out anew
   void pin();
   void unpin();
   void go_to_pin();

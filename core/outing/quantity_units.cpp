@@ -45,6 +45,8 @@ constexpr UnitChoice kKilometre[] = {{"km", 1, 0, false},
                                      {"yd", kMetresPerYard / 1e3, 0, false}};
 constexpr UnitChoice kMegahertz[] = {
     {"MHz", 1, 0, false}, {"kHz", 1e-3, 0, false}, {"Hz", 1e-6, 0, false}, {"GHz", 1e3, 0, false}};
+constexpr UnitChoice kKilohertz[] = {
+    {"kHz", 1, 0, false}, {"Hz", 1e-3, 0, false}, {"MHz", 1e3, 0, false}, {"GHz", 1e6, 0, false}};
 constexpr UnitChoice kOhm[] = {{"Ω", 1, 0, false}, {"kΩ", 1e3, 0, false}, {"mΩ", 1e-3, 0, false}};
 constexpr UnitChoice kPercent[] = {{"%", 1, 0, false}};
 constexpr UnitChoice kHour[] = {
@@ -59,6 +61,7 @@ constexpr UnitChoice kKilogram[] = {{"kg", 1, 0, false},
                                     {"g", 1e-3, 0, false},
                                     {"lb", kGramsPerPound / 1e3, 0, false},
                                     {"oz", kGramsPerOunce / 1e3, 0, false}};
+constexpr UnitChoice kLitre[] = {{"L", 1, 0, false}, {"mL", 1e-3, 0, false}};
 constexpr UnitChoice kWavelength[] = {{"λ", 1, 0, false}};
 constexpr UnitChoice kSUnit[] = {{"S-units", 1, 0, false}};
 constexpr UnitChoice kDegree[] = {{"°", 1, 0, false}};
@@ -85,6 +88,8 @@ Rows rows_of(Unit unit) {
       return {kKilometre, 2};
     case Unit::megahertz:
       return {kMegahertz, 2};
+    case Unit::kilohertz:
+      return {kKilohertz, 2};
     case Unit::ohm:
       return {kOhm, 2};
     case Unit::percent:
@@ -101,6 +106,8 @@ Rows rows_of(Unit unit) {
       return {kGram, 4};
     case Unit::kilogram:
       return {kKilogram, 4};
+    case Unit::litre:
+      return {kLitre, 2};
     case Unit::wavelength:
       return {kWavelength, 1};
     case Unit::s_unit:
@@ -157,6 +164,8 @@ constexpr Spelling kSpellings[] = {
     {"g", weight, "g"}, {"gram", weight, "g"}, {"grams", weight, "g"}, {"kg", weight, "kg"}, {"kilo", weight, "kg"},
     {"kilos", weight, "kg"}, {"oz", weight, "oz"}, {"ounce", weight, "oz"}, {"ounces", weight, "oz"},
     {"lb", weight, "lb"}, {"lbs", weight, "lb"}, {"pound", weight, "lb"}, {"pounds", weight, "lb"},
+    {"L", volume, "L"}, {"litre", volume, "L"}, {"litres", volume, "L"}, {"liter", volume, "L"},
+    {"liters", volume, "L"}, {"mL", volume, "mL", true},
     {"λ", wavelengths, "λ"}, {"wavelength", wavelengths, "λ"}, {"wavelengths", wavelengths, "λ"},
     {"S", signal, "S-units"}, {"S-unit", signal, "S-units"}, {"S-units", signal, "S-units"},
     {"°", angle, "°"}, {"deg", angle, "°"}, {"degree", angle, "°"}, {"degrees", angle, "°"},
@@ -206,6 +215,7 @@ Measure measure_of(Unit unit) {
     case Unit::kilometre:
       return length;
     case Unit::megahertz:
+    case Unit::kilohertz:
       return frequency;
     case Unit::ohm:
       return resistance;
@@ -221,6 +231,8 @@ Measure measure_of(Unit unit) {
     case Unit::gram:
     case Unit::kilogram:
       return weight;
+    case Unit::litre:
+      return volume;
     case Unit::wavelength:
       return wavelengths;
     case Unit::s_unit:
@@ -251,6 +263,7 @@ std::string_view measure_name(Measure measure) {
                                          "a length in wavelengths",
                                          "a signal strength",
                                          "an angle",
+                                         "a volume",
                                          "words",
                                          "an energy (divide by the voltage)",
                                          "an antenna gain",
