@@ -19,9 +19,9 @@ struct Carry {
   Floors floors;
 };
 
-/// What becomes of them. `least_v`: supply at the set at key-down when it is least within the hours asked for. A pack
-/// is changed when it ends; the last one goes on until its reserve, so that a supply that fails earlier says by how
-/// much. `left_pct`: what all packs still hold then, of what they give.
+/// What becomes of them. `least_v`: supply at the set at key-down when it is least within the hours asked for. A
+/// pack is changed when it ends; the last one goes on until its reserve, so that a supply that fails earlier says
+/// by how much. `left_pct`: what all packs still hold then, of what they give.
 struct Course {
   double hours;  // until the last pack ends; at most kLongestH
   EndBy by;

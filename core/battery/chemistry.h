@@ -31,8 +31,8 @@ struct KineticLaw {
   std::string_view source;
 };
 
-/// How far a pack of this chemistry may stand from the row: factors on capacity and resistance, volts on the resting
-/// voltage of the whole pack.
+/// How far a pack of this chemistry may stand from the row: factors on capacity and resistance, volts on the
+/// resting voltage of the whole pack.
 struct Spread {
   double capacity_low, capacity_high, resistance_low, resistance_high, resting_low_v, resting_high_v;
   Evidence evidence;

@@ -71,7 +71,8 @@ Law law_of(const Pack& pack, Luck luck) {
   law.pack.health_pct *= pick(1, spread.capacity_low, spread.capacity_high);
   law.resting_offset_v = pick(0, spread.resting_low_v, spread.resting_high_v);
   const double sound_ah = pack.capacity_ah * pack.health_pct / 100;
-  const double cold = at(kind.resistance_at_c, pack.temperature_c) * pick(1, spread.resistance_high, spread.resistance_low);
+  const double cold =
+      at(kind.resistance_at_c, pack.temperature_c) * pick(1, spread.resistance_high, spread.resistance_low);
   law.quick_ohm = kind.quick_mohm_ah * cold / sound_ah / 1000;
   law.fixed_ohm = kind.fixed_mohm / 1000;
   if (kind.kinetic) {
@@ -127,8 +128,8 @@ double rested_v(const Law& law, const WellState& state) {
 }
 
 double paused_v(const Law& law, const WellState& state, const Load& load) {
-  return std::max(0.0, open_v(law, filling(law.wells, state)) -
-                           load.pause_a * (law.quick_ohm + law.fixed_ohm + law.slow_ohm));
+  return std::max(
+      0.0, open_v(law, filling(law.wells, state)) - load.pause_a * (law.quick_ohm + law.fixed_ohm + law.slow_ohm));
 }
 
 double key_down_v(const Law& law, const WellState& state, const Load& load, double hours) {

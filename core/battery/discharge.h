@@ -46,15 +46,15 @@ struct End {
 };
 
 /// Hours of this stretch until something stops it, from `state`. Infinite where nothing is drawn and all is above
-/// its floor. The average drains charge, the peak tests the voltage at the end of each over. The reserve counts from
-/// the capacity at this health and temperature; where charge is counted, from the capacity at this load.
+/// its floor. The average drains charge, the peak tests the voltage at the end of each over. The reserve counts
+/// from the capacity at this health and temperature; where charge is counted, from the capacity at this load.
 End end_of(const Law& law, const WellState& state, const Load& load, const Floors& floors);
 
 /// After `hours` of the stretch, on average over its overs.
 WellState after(const Law& law, const WellState& state, const Load& load, double hours);
 
-/// Volts at the terminals, >= 0: at rest for long (levels even); while nothing is sent; and at key-down at the end of
-/// an over, `hours` into a stretch that began with `state`.
+/// Volts at the terminals, >= 0: at rest for long (levels even); while nothing is sent; and at key-down at the end
+/// of an over, `hours` into a stretch that began with `state`.
 double rested_v(const Law& law, const WellState& state);
 double paused_v(const Law& law, const WellState& state, const Load& load);
 double key_down_v(const Law& law, const WellState& state, const Load& load, double hours);

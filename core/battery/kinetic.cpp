@@ -53,8 +53,7 @@ WellState full(const Wells& wells) { return {wells.capacity_ah, 0}; }
 
 WellState after(const Wells& wells, const WellState& state, double current_a, double hours) {
   const double keeps = kept(wells, hours);
-  return {state.charge_ah - current_a * hours,
-          state.lag_ah * keeps + current_a * lag_per_a(wells) * (1 - keeps)};
+  return {state.charge_ah - current_a * hours, state.lag_ah * keeps + current_a * lag_per_a(wells) * (1 - keeps)};
 }
 
 double available_ah(const Wells& wells, const WellState& state) {

@@ -20,8 +20,8 @@ struct WellState {
 
 WellState full(const Wells& wells);
 
-/// After `hours` >= 0 at a steady `current_a` (negative: charging), in closed form. Charge is conserved exactly; the
-/// well in use may come out below empty, which filling() shows.
+/// After `hours` >= 0 at a steady `current_a` (negative: charging), in closed form. Charge is conserved exactly;
+/// the well in use may come out below empty, which filling() shows.
 WellState after(const Wells& wells, const WellState& state, double current_a, double hours);
 
 double available_ah(const Wells& wells, const WellState& state);
@@ -37,8 +37,8 @@ struct Overs {
 };
 double average_a(const Overs& overs);
 
-/// State at the end of the over that ends at `hours` from the start of the first one; exact for whole cycles, smooth
-/// between them. Used as the lower edge of the saw-tooth.
+/// State at the end of the over that ends at `hours` from the start of the first one; exact for whole cycles,
+/// smooth between them. Used as the lower edge of the saw-tooth.
 WellState at_over_end(const Wells& wells, const WellState& state, const Overs& overs, double hours);
 
 /// Hours until the well in use is down to `least_filling` at the end of an over, counted to that over's start; 0

@@ -86,7 +86,8 @@ void put_power(const Plan& plan, Joined& joined, Outlook& out) {
   const auto put_range = [&](R id, double value, double one_end, double other_end) {
     Figure figure = ranged(plan, id, value, one_end, other_end);
     if (figure.state != State::unknown) {
-      if (id != R::power_supply_at_key_down_v && id != R::power_left_at_leave_by_pct) figure.culprit = joined.ends_by;
+      if (id != R::power_supply_at_key_down_v && id != R::power_left_at_leave_by_pct)
+        figure.culprit = joined.ends_by;
       if (outside) {
         figure.doubt = Doubt::outside_tested;
         if (figure.culprit == L::count) figure.culprit = L::battery_chemistry;

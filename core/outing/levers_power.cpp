@@ -78,7 +78,8 @@ const LeverRow kRows[] = {
       .most = 14,
       .step = 0.1,
       .usual = usual_cut_off_v,
-      .source = "usual value: the chemistry's empty voltage, where a pack's protection opens or its cells are harmed"}},
+      .source =
+          "usual value: the chemistry's empty voltage, where a pack's protection opens or its cells are harmed"}},
     {L::battery_temperature_c,
      {.key = "battery.temperature_c",
       .name = "Battery temperature",
@@ -159,7 +160,8 @@ const LeverRow kRows[] = {
       .most = 105,
       .step = 1,
       .usual = twenty,
-      .source = "usual value: 20 C, that of the wire tables; a lead in the sun or hot from its current resists more"}},
+      .source =
+          "usual value: 20 C, that of the wire tables; a lead in the sun or hot from its current resists more"}},
 };
 
 }  // namespace

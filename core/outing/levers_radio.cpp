@@ -94,7 +94,8 @@ const LeverRow kRows[] = {
       .scale = Scale::log,
       .usual = usual_over_s,
       .applies = counts_overs,
-      .source = "usual value: 20 s; lead-acid sags through a long over and recovers in the pause; common practice"}},
+      .source =
+          "usual value: 20 s; lead-acid sags through a long over and recovers in the pause; common practice"}},
     {L::radio_full_power_current_a,
      {.key = "radio.full_power_current_a",
       .name = "Full-power current",

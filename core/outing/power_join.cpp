@@ -13,9 +13,9 @@ namespace {
 // Two pairs of plugs, a fuse and its holder together: common practice, from memory.
 constexpr double kContactsOhm = 0.005;
 
-// Where the currents are a class's usual ones: of three 100 W sets on one bench (an independent owner's, 13.8 V) the
-// usual one draws 19.5 A at full power and 7.0 A at 5 W, the thirstiest up to 15 % more, the thriftiest 31 to 46 %
-// less; on receive 1.1 A, 1.6 A and 0.6 A. Sets of other classes: no better is known.
+// Where the currents are a class's usual ones: of three 100 W sets on one bench (an independent owner's, 13.8 V)
+// the usual one draws 19.5 A at full power and 7.0 A at 5 W, the thirstiest up to 15 % more, the thriftiest 31 to
+// 46 % less; on receive 1.1 A, 1.6 A and 0.6 A. Sets of other classes: no better is known.
 constexpr double kThirsty = 1.15, kThrifty = 0.6, kThirstyReceive = 1.5, kThriftyReceive = 0.55;
 // Where both currents are the set's own: the root law's worst miss on those three sets.
 constexpr double kLawMiss = 0.035;

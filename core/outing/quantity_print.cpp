@@ -73,13 +73,10 @@ constexpr Word kWords[] = {
     {"Ah", "ampere hour", "ampere hours"},
     {"mAh", "milliampere hour", "milliampere hours"}, {"dB", "decibel", "decibels"}, {"m", "metre", "metres"},
     {"ft", "foot", "feet"}, {"km", "kilometre", "kilometres"}, {"mi", "mile", "miles"},
-<<<<<<< HEAD
-    {"MHz", "megahertz", "megahertz"}, {"Ω", "ohm", "ohms"}, {"%", "percent", "percent"},
-    {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"s", "second", "seconds"}, {"°C", "degree Celsius", "degrees Celsius"},
-=======
-    {"MHz", "megahertz", "megahertz"}, {"kHz", "kilohertz", "kilohertz"}, {"Ω", "ohm", "ohms"}, {"%", "percent", "percent"},
-    {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"°C", "degree Celsius", "degrees Celsius"},
->>>>>>> origin/main
+    {"MHz", "megahertz", "megahertz"}, {"kHz", "kilohertz", "kilohertz"}, {"Ω", "ohm", "ohms"},
+    {"%", "percent", "percent"},
+    {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"s", "second", "seconds"},
+    {"°C", "degree Celsius", "degrees Celsius"},
     {"°F", "degree Fahrenheit", "degrees Fahrenheit"}, {"g", "gram", "grams"}, {"kg", "kilogram", "kilograms"},
     {"lb", "pound", "pounds"}, {"λ", "wavelength", "wavelengths"}, {"S-units", "S-unit", "S-units"},
     {"°", "degree", "degrees"},
@@ -135,7 +132,8 @@ std::string say_quantity(double value, Unit unit, int digits, const Style& style
 std::string speak_quantity(double value, Unit unit, int digits, const Style& style) {
   if (!std::isfinite(value)) return "not known";
   const Measure measure = measure_of(unit);
-  if (measure == Measure::time && is_clockwork(unit) && is_time(value)) return speak_duration(split(minutes_of(value, unit)));
+  if (measure == Measure::time && is_clockwork(unit) && is_time(value))
+    return speak_duration(split(minutes_of(value, unit)));
   Printed printed = print_quantity(value, unit, digits, style);
   if (printed.number == kNotKnown) return "not known";
   std::string before;

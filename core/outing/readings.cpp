@@ -10,18 +10,31 @@ namespace {
 
 constexpr std::string_view kLineTheory = "exact theory of the uniform lossy line; docs/methods/feedline";
 
-constexpr L kPowerRests[] = {
-    L::battery_capacity_ah,       L::battery_chemistry,       L::battery_temperature_c,
-    L::battery_health_pct,        L::battery_reserve_pct,     L::battery_used_ah,
-    L::spare_capacity_ah,         L::radio_transmit_power_w,  L::radio_mode,
-    L::radio_transmit_share_pct,  L::radio_receive_current_a, L::radio_full_power_current_a,
-    L::radio_keyed_idle_current_a, L::radio_accessories_a, L::radio_minimum_supply_v, L::lead_length_m, L::lead_wire,
-    L::battery_max_current_a, L::battery_cut_off_v, L::radio_over_s, L::lead_temperature_c};
+constexpr L kPowerRests[] = {L::battery_capacity_ah,
+                             L::battery_chemistry,
+                             L::battery_temperature_c,
+                             L::battery_health_pct,
+                             L::battery_reserve_pct,
+                             L::battery_used_ah,
+                             L::spare_capacity_ah,
+                             L::radio_transmit_power_w,
+                             L::radio_mode,
+                             L::radio_transmit_share_pct,
+                             L::radio_receive_current_a,
+                             L::radio_full_power_current_a,
+                             L::radio_keyed_idle_current_a,
+                             L::radio_accessories_a,
+                             L::radio_minimum_supply_v,
+                             L::lead_length_m,
+                             L::lead_wire,
+                             L::battery_max_current_a,
+                             L::battery_cut_off_v,
+                             L::radio_over_s,
+                             L::lead_temperature_c};
 constexpr L kCurrentRests[] = {L::radio_receive_current_a,    L::radio_full_power_current_a,
                                L::radio_keyed_idle_current_a, L::radio_transmit_power_w,
                                L::radio_full_power_w,         L::radio_mode,
-                               L::radio_transmit_share_pct,
-                               L::radio_accessories_a};
+                               L::radio_transmit_share_pct,   L::radio_accessories_a};
 constexpr L kSupplyRests[] = {L::lead_length_m,
                               L::lead_wire,
                               L::battery_capacity_ah,
@@ -57,7 +70,9 @@ constexpr L kRulesPowerRests[] = {L::radio_transmit_power_w, L::antenna_frequenc
 
 constexpr L kLookedAt[] = {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax};
 
-constexpr std::string_view kBatterySource = "lead-acid: kinetic law with the maker's voltages; others: charge counted with curve and resistance; docs/methods/power";
+constexpr std::string_view kBatterySource =
+    "lead-acid: kinetic law with the maker's voltages; others: charge counted with curve and resistance; "
+    "docs/methods/power";
 constexpr std::string_view kBatteryAssumes =
     "the average drains the charge, the peak tests the voltage; the range is the spread between packs and, for "
     "usual currents, between sets";
@@ -88,8 +103,8 @@ constexpr Reading kReadings[] = {
      .better = Better::more,
      .source = kBatterySource,
      .assumes = kBatteryAssumes,
-     .formula =
-         "until the first of: reserve, the set's minimum supply at key-down, the battery's cut-off, its current limit",
+     .formula = "until the first of: reserve, the set's minimum supply at key-down, the battery's cut-off, its "
+                "current limit",
      .rests_on = kPowerRests},
     {.key = "power.lasts_until_min",
      .name = "Lasts until",
@@ -117,7 +132,8 @@ constexpr Reading kReadings[] = {
      .better = Better::less,
      .source = "input current follows the root of the power; docs/methods/power",
      .assumes = "the mode's usual share of the key-down current",
-     .formula = "receive current while listening, mode's share of the key-down current while sending, other loads always",
+     .formula =
+         "receive current while listening, mode's share of the key-down current while sending, other loads always",
      .rests_on = kCurrentRests},
     {.key = "power.supply_at_key_down_v",
      .name = "Supply at key-down",
@@ -137,7 +153,8 @@ constexpr Reading kReadings[] = {
      .better = Better::less,
      .source = "input current follows the root of the power; docs/methods/power",
      .assumes = "13.8 V at the set; the antenna takes the power that the set lets go",
-     .formula = "keyed idle + (full-power current \u2212 keyed idle) \u00D7 \u221A(power \u00F7 full power) + other loads",
+     .formula =
+         "keyed idle + (full-power current \u2212 keyed idle) \u00D7 \u221A(power \u00F7 full power) + other loads",
      .rests_on = kPeakRests},
     {.key = "lead.drop_v",
      .name = "Lost in the lead",
@@ -155,7 +172,8 @@ constexpr Reading kReadings[] = {
      .unit = Unit::ampere,
      .digits = 1,
      .source = "a fuse maker's application text; wires by boat wiring practice; docs/methods/power",
-     .assumes = "blade fuses at 25 \u00B0C; the set maker's own fuse counts first, and never more than the wire carries",
+     .assumes =
+         "blade fuses at 25 \u00B0C; the set maker's own fuse counts first, and never more than the wire carries",
      .formula = "next size above key-down current and above current while sending \u00F7 0.75",
      .rests_on = kFuseRests},
     {.key = "radio.turned_down_w",

@@ -75,9 +75,8 @@ Stepped stepped(const Block& block, double sending_a, double peak_a, double over
   while (hours < 1000) {
     run(sending_a, over_h);
     const double s = used / (w.share * w.capacity_ah);
-    if (s <= 0 || block.full_v - peak_a * (block.ohm + lead_ohm) - block.bend_v * (1 / s - 1) -
-                          block.slope_v * (1 - s) <
-                      v)
+    if (s <= 0 ||
+        block.full_v - peak_a * (block.ohm + lead_ohm) - block.bend_v * (1 / s - 1) - block.slope_v * (1 - s) < v)
       break;
     run(pause_a, pause_h);
     hours += over_h + pause_h;
@@ -236,8 +235,7 @@ TEST_CASE("kinetic: hours to end voltages, against the table and another program
     CHECK(program.within(hours_to_v(kM40, row.a, 11.1) / row.h111, 1, 8e-4));
     CHECK(program.within(hours_to_v(kM40, row.a, 11.7) / row.h117, 1, 1.2e-3));
   }
-  for (const auto& [a, h] :
-       {std::pair{1.5, 16.078}, {3.0, 7.685}, {5.0, 4.327}, {10.0, 1.807}, {20.0, 0.599}})
+  for (const auto& [a, h] : {std::pair{1.5, 16.078}, {3.0, 7.685}, {5.0, 4.327}, {10.0, 1.807}, {20.0, 0.599}})
     CHECK(program.within(hours_to_v(scaled(kM40, 0.75), a, 11.7) / h, 1, 1e-3));
 }
 
@@ -298,7 +296,8 @@ TEST_CASE("kinetic: charge is conserved, and every joule has its place") {
     double taken = 0, inner_j = 0, lead_j = 0, set_j = 0, cells_j = 0;
     const double lead_ohm = 0.0363;
     for (int turn = 0; turn < 12; ++turn)
-      for (const auto& [a, h] : {std::pair{0.3 * block.wells.capacity_ah, 0.05}, {0.02 * block.wells.capacity_ah, 0.1}}) {
+      for (const auto& [a, h] :
+           {std::pair{0.3 * block.wells.capacity_ah, 0.05}, {0.02 * block.wells.capacity_ah, 0.1}}) {
         constexpr int kSteps = 50;
         for (int i = 0; i < kSteps; ++i) {
           const double dt = h / kSteps;
@@ -368,8 +367,9 @@ TEST_CASE("pack on the air: speech on a 30 Ah block, worked examples") {
                          {9.9, 21, 1.2, 0.0363, 0.10},
                          {6.2, 11.75, 1.2, 0.0363, 3.26},
                          {4.84, 8.35, 1.2, 0.0363, 5.50}}) {
-    const End end = end_of(law, full(law.wells), {row.pause_a, row.sending_a, row.peak_a, 0.4, 20.0 / 3600, row.lead_ohm},
-                           {11.7, 10.5, 1000});
+    const End end =
+        end_of(law, full(law.wells), {row.pause_a, row.sending_a, row.peak_a, 0.4, 20.0 / 3600, row.lead_ohm},
+               {11.7, 10.5, 1000});
     CHECK(off.within(end.hours, row.hours, 50.0 / 3600 + 0.005));
     CHECK(end.by == EndBy::minimum_supply);
   }
@@ -388,9 +388,9 @@ TEST_CASE("pack on the air: what a label counts as") {
   CHECK(std::abs(counts_as("sealed_lead", 30, 4.68) / 15 - 1) < 0.05);
 }
 
-// The 17 Ah block measured at 0.03 to 0.18 A per Ah, and tubular blocks of 81 to 89 Ah under a changing load of about
-// 0.28 A per Ah, which are first held under 11.7 V after 0.29 to 0.47 of their charge in six of seven tests (open
-// workbook of a charge-estimation project, September 2019 to January 2020; seen).
+// The 17 Ah block measured at 0.03 to 0.18 A per Ah, and tubular blocks of 81 to 89 Ah under a changing load of
+// about 0.28 A per Ah, which are first held under 11.7 V after 0.29 to 0.47 of their charge in six of seven tests
+// (open workbook of a charge-estimation project, September 2019 to January 2020; seen).
 TEST_CASE("pack on the air: measured blocks against the usual figure and its range") {
   const auto ends = [](double label_ah, double a, double v, Luck luck) {
     const Law law = law_of({.chemistry = &lead(), .capacity_ah = label_ah}, luck);
@@ -408,10 +408,12 @@ TEST_CASE("pack on the air: measured blocks against the usual figure and its ran
       ++compared;
       inside += low <= h && h <= high ? 1 : 0;
       if (v < 12) worst = std::max(worst, std::abs(usual / h - 1));
-      if (i == 2) std::printf("  %.2f A to %.1f V: measured %.2f h, %.2f (%.2f to %.2f) h\n", run.current_a, v, h, usual, low, high);
+      if (i == 2)
+        std::printf("  %.2f A to %.1f V: measured %.2f h, %.2f (%.2f to %.2f) h\n", run.current_a, v, h, usual, low,
+                    high);
     }
-  std::printf("  %d of %d measured times lie inside the range; worst to 11.7 V and below %.0f %%\n", inside, compared,
-              100 * worst);
+  std::printf("  %d of %d measured times lie inside the range; worst to 11.7 V and below %.0f %%\n", inside,
+              compared, 100 * worst);
   CHECK(inside == compared);
   CHECK(worst < 0.25);
   for (const double a : {19.9, 22.7, 24.1, 24.5, 24.8, 25.0, 25.2}) {

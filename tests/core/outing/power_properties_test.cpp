@@ -41,14 +41,10 @@ TEST_CASE("every battery: runtime never rises with power, share, cold, age, lead
     double from, to;  // where the lever goes: between these, from where it stands (NaN: from there)
   };
   const double here = std::nan("");
-  const Rule rules[] = {{L::radio_transmit_power_w, here, 1e9},
-                        {L::radio_transmit_share_pct, here, 100},
-                        {L::battery_temperature_c, here, -30},
-                        {L::battery_health_pct, here, 10},
-                        {L::lead_length_m, here, 20},
-                        {L::lead_temperature_c, here, 105},
-                        {L::radio_accessories_a, here, 20},
-                        {L::radio_over_s, here, 600},
+  const Rule rules[] = {{L::radio_transmit_power_w, here, 1e9}, {L::radio_transmit_share_pct, here, 100},
+                        {L::battery_temperature_c, here, -30},  {L::battery_health_pct, here, 10},
+                        {L::lead_length_m, here, 20},           {L::lead_temperature_c, here, 105},
+                        {L::radio_accessories_a, here, 20},     {L::radio_over_s, here, 600},
                         {L::battery_cut_off_v, here, 14}};
   std::mt19937_64 bits(kSeed);
   std::map<L, int> compared, moved, ends;
@@ -60,8 +56,8 @@ TEST_CASE("every battery: runtime never rises with power, share, cold, age, lead
     ++ends[before.culprit];
     // The range is about the figure, and in order.
     if (!(before.low <= before.value && before.value <= before.high))
-      FAIL_CHECK("seed " << kSeed << ", outing " << n << ": range " << before.low << " to " << before.high << " about "
-                         << before.value);
+      FAIL_CHECK("seed " << kSeed << ", outing " << n << ": range " << before.low << " to " << before.high
+                         << " about " << before.value);
     const double part = test::unit_of(bits);
     for (const Rule& rule : rules) {
       if (!plan.has(rule.lever)) continue;
@@ -81,14 +77,14 @@ TEST_CASE("every battery: runtime never rises with power, share, cold, age, lead
       ++compared[rule.lever];
       moved[rule.lever] += after < before.value * (1 - 1e-9) ? 1 : 0;
       if (after > before.value * (1 + 1e-9) + 1e-12)
-        FAIL_CHECK("seed " << kSeed << ", outing " << n << ": " << std::string(row.key) << " from " << plan[rule.lever]
-                           << " to " << plan[rule.lever] + part * (goal - plan[rule.lever]) << " takes the runtime from "
-                           << before.value << " to " << after);
+        FAIL_CHECK("seed " << kSeed << ", outing " << n << ": " << std::string(row.key) << " from "
+                           << plan[rule.lever] << " to " << plan[rule.lever] + part * (goal - plan[rule.lever])
+                           << " takes the runtime from " << before.value << " to " << after);
     }
   }
   for (const Rule& rule : rules) {
-    MESSAGE(std::string(lever(rule.lever).key) << ": " << compared[rule.lever] << " compared, " << moved[rule.lever]
-                                               << " shorter");
+    MESSAGE(std::string(lever(rule.lever).key)
+            << ": " << compared[rule.lever] << " compared, " << moved[rule.lever] << " shorter");
     CHECK(compared[rule.lever] > 500);
     CHECK(moved[rule.lever] > 50);
   }
