@@ -18,7 +18,7 @@ constexpr double kHottestC = 45;  // above it no table was found, and most packs
 
 Overs overs_of(const Law& law, const Load& load) {
   // Where charge is counted an over more or less makes no difference that anybody could see.
-  return {load.sending_a, load.pause_a, load.share, law.chemistry->kinetic ? load.over_h : 0};
+  return {load.sending_a, load.pause_a, load.share, law.chemistry->kinetic && load.share < 1 ? load.over_h : 0};
 }
 
 /// Volts of the open terminals at a filling. 0 or less where the well in use is empty.
@@ -86,9 +86,7 @@ Law law_of(const Pack& pack, Luck luck) {
 }
 
 WellState at_start(const Law& law, const Load& load) {
-  const double mean_a = average_a(load);
-  if (law.pack.used_ah <= 0 || mean_a <= 0) return {law.wells.capacity_ah - law.pack.used_ah, 0};
-  return after(law, full(law.wells), load, law.pack.used_ah / mean_a);
+  return at_over_start(law.wells, overs_of(law, load), law.pack.used_ah);
 }
 
 double average_a(const Load& load) { return average_a(Overs{load.sending_a, load.pause_a, load.share, 0}); }
@@ -105,7 +103,7 @@ End end_of(const Law& law, const WellState& state, const Load& load, const Floor
   const Overs overs = overs_of(law, load);
   double by_voltage_h = kNever;
   const auto under = [&](double hours) {
-    return filling(law.wells, at_over_end(law.wells, state, overs, hours + overs.over_h)) < least;
+    return filling(law.wells, at_over_end(law.wells, state, overs, hours)) < least;
   };
   if (!std::isfinite(end.by_reserve_h) || under(end.by_reserve_h) || under(0))
     by_voltage_h = hours_to_filling(law.wells, state, overs, least);
@@ -134,7 +132,7 @@ double paused_v(const Law& law, const WellState& state, const Load& load) {
 
 double key_down_v(const Law& law, const WellState& state, const Load& load, double hours) {
   const Overs overs = overs_of(law, load);
-  const WellState then = at_over_end(law.wells, state, overs, hours + (load.share < 1 ? overs.over_h : 0));
+  const WellState then = at_over_end(law.wells, state, overs, hours);
   return std::max(0.0, open_v(law, filling(law.wells, then)) - sag_at_key_down_v(law, load));
 }
 

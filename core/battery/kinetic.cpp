@@ -26,13 +26,20 @@ Ripple ripple_of(const Wells& wells, const Overs& overs) {
   return {end, end * b + pause * (1 - b), -(overs.sending_a - mean_a) * overs.over_h};
 }
 
-/// at_over_end() for one train of overs, at many hours.
+/// The lower edge of one train of overs, at many hours.
 class Edge {
  public:
   Edge(const Wells& wells, const WellState& state, const Overs& overs)
-      : wells_(wells), state_(state), mean_a_(average_a(overs)), ripple_(ripple_of(wells, overs)) {}
+      : wells_(wells),
+        state_(state),
+        sending_a_(overs.sending_a),
+        mean_a_(average_a(overs)),
+        first_h_(overs.share < 1 ? overs.over_h : 0),
+        ripple_(ripple_of(wells, overs)) {}
 
+  /// Within the first over: as it is then. From there on: at the end of an over that ends then.
   WellState at(double hours) const {
+    if (hours < first_h_) return after(wells_, state_, sending_a_, hours);
     WellState mean = after(wells_, state_, mean_a_, hours);
     mean.charge_ah += ripple_.charge_at_end_ah;
     // the train begins rested, not on its mean: that difference dies away like any other
@@ -43,7 +50,7 @@ class Edge {
  private:
   Wells wells_;
   WellState state_;
-  double mean_a_;
+  double sending_a_, mean_a_, first_h_;
   Ripple ripple_;
 };
 
@@ -71,26 +78,39 @@ double filling(const Wells& wells, const WellState& state) {
 double average_a(const Overs& overs) { return overs.pause_a + (overs.sending_a - overs.pause_a) * overs.share; }
 
 WellState at_over_end(const Wells& wells, const WellState& state, const Overs& overs, double hours) {
-  return Edge(wells, state, overs).at(hours);
+  return Edge(wells, state, overs).at(std::max(hours, overs.over_h));
+}
+
+WellState at_over_start(const Wells& wells, const Overs& overs, double taken_ah) {
+  const double mean_a = average_a(overs);
+  if (mean_a <= 0 || taken_ah <= 0) return {wells.capacity_ah - taken_ah, 0};
+  const double hours = taken_ah / mean_a;
+  WellState mean = after(wells, full(wells), mean_a, hours);
+  mean.lag_ah += ripple_of(wells, overs).lag_at_start_ah * (1 - kept(wells, hours));
+  return mean;
 }
 
 double hours_to_filling(const Wells& wells, const WellState& state, const Overs& overs, double least_filling) {
   const Edge edge(wells, state, overs);
-  const double lead_h = overs.share < 1 ? overs.over_h : 0;
   const auto above = [&](double hours) { return filling(wells, edge.at(hours)) - least_filling; };
-  if (above(lead_h) < 0 || filling(wells, state) < least_filling) return 0;
+  if (above(0) < 0) return 0;
   const double mean_a = average_a(overs);
   if (mean_a <= 0) return std::numeric_limits<double>::infinity();
   // Charge alone bounds it: the lag only brings the end nearer, but for what an earlier, harder load left behind.
-  double low = lead_h, high = lead_h + (state.charge_ah - least_filling * wells.capacity_ah) / mean_a;
-  // rounding may leave the bracket open, even empty
-  for (int i = 0; i < 60 && above(high) > 0; ++i) high = 2 * high + 1e-9;
+  const double over_h = overs.share < 1 ? overs.over_h : 0;
+  double low = 0, high = over_h;
+  if (above(over_h) >= 0) {
+    low = over_h;
+    high = over_h + std::max(0.0, state.charge_ah - least_filling * wells.capacity_ah) / mean_a;
+    // rounding may leave the bracket open, even empty
+    for (int i = 0; i < 60 && above(high) > 0; ++i) high = 2 * high + 1e-9;
+  }
   double at_low = above(low), at_high = above(high);
   // False position that halves the value of an end that stays (Illinois): keeps the bracket, and is quick.
   for (int i = 0, stayed = 0; i < 60 && high - low > 1e-12 * high; ++i) {
     const double middle = std::clamp(low + (high - low) * at_low / (at_low - at_high), low, high);
     const double at_middle = above(middle);
-    if (at_middle == 0) return std::max(0.0, middle - lead_h);
+    if (std::abs(at_middle) < 1e-13) return middle;
     if (at_middle > 0) {
       low = middle;
       at_low = at_middle;
@@ -102,9 +122,8 @@ double hours_to_filling(const Wells& wells, const WellState& state, const Overs&
       if (stayed == -1) at_low /= 2;
       stayed = -1;
     }
-    if (std::abs(at_middle) < 1e-13) return std::max(0.0, middle - lead_h);
   }
-  return std::max(0.0, low - lead_h);
+  return low;
 }
 
 double given_ah(const Wells& wells, double hours) {

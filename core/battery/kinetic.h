@@ -37,12 +37,15 @@ struct Overs {
 };
 double average_a(const Overs& overs);
 
-/// State at the end of the over that ends at `hours` from the start of the first one; exact for whole cycles,
-/// smooth between them. Used as the lower edge of the saw-tooth.
+/// State at the end of the over that ends at `hours` from the start of the first one, or at that first one's end;
+/// exact for whole turns, smooth between them: the lower edge of the saw-tooth.
 WellState at_over_end(const Wells& wells, const WellState& state, const Overs& overs, double hours);
 
-/// Hours until the well in use is down to `least_filling` at the end of an over, counted to that over's start; 0
-/// when the first over gets there, infinite when none does. Root finding on the closed form, within 1e-10 relative.
+/// State at the start of an over, once this train of overs has taken `taken_ah` from full wells.
+WellState at_over_start(const Wells& wells, const Overs& overs, double taken_ah);
+
+/// Hours until the well in use is down to `least_filling` on that edge, or within the first over; 0 where it starts
+/// lower, infinite where nothing is drawn. Root finding on the closed form, within 1e-10 relative.
 double hours_to_filling(const Wells& wells, const WellState& state, const Overs& overs, double least_filling);
 
 /// Charge given in `hours` > 0 of a steady load that empties a full pair of wells just then; hours at a steady

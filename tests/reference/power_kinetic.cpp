@@ -253,15 +253,14 @@ TEST_CASE("kinetic: bursts end elsewhere than their average as a steady load") {
                          {kM40, 11.7, 1.60, 11.73},
                          {kM40, 11.0, 4.50, 33.00},
                          {kM40, 10.5, 5.30, 38.87}}) {
-    const double cycle_h = 180.0 / 3600;
     const Stepped one_by_one = stepped(row.block, 20, 20, 60.0 / 3600, 1, 120.0 / 3600, 0.020, row.v, 60);
     CHECK(hours.within(one_by_one.hours, row.hours, 1e-9 + 0.005));
     CHECK(ah.within(one_by_one.taken_ah, row.ah, 0.0051));
-    // root finding says the hour between two overs at which the edge of the saw-tooth passes the floor
+    // root finding says when the lower edge of the saw-tooth passes the floor
     const double least = least_filling(row.block, 20, row.v + 20 * 0.020);
     const double root_h = hours_to_filling(row.block.wells, full(row.block.wells), overs, least);
-    CHECK(root_h <= one_by_one.hours + 1e-9);
-    CHECK(root_h > one_by_one.hours - cycle_h);
+    CHECK(root_h > one_by_one.hours - 120.0 / 3600);  // the end of the last good over
+    CHECK(root_h <= one_by_one.hours + 60.0 / 3600);  // the end of the first bad one
   }
   // the same average as a steady load, tested at its own current; and 20 A all the time
   Closeness steady("steady loads behind the same lead, relative", "");

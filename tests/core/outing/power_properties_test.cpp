@@ -51,7 +51,8 @@ TEST_CASE("every battery: runtime never rises with power, share, cold, age, lead
   for (int n = 0; n < kOutings; ++n) {
     const Values set = powered(bits);
     const Plan plan = resolve(set);
-    const Figure before = evaluate(plan)[R::power_runtime_h];
+    const Outlook out = evaluate(plan);
+    const Figure& before = out[R::power_runtime_h];
     if (!std::isfinite(before.value)) continue;
     ++ends[before.culprit];
     // The range is about the figure, and in order.
@@ -63,9 +64,12 @@ TEST_CASE("every battery: runtime never rises with power, share, cold, age, lead
       if (!plan.has(rule.lever)) continue;
       // cold helps nothing below 25 C; a warmer pack is another matter
       if (rule.lever == L::battery_temperature_c && plan[rule.lever] > 25) continue;
-      if (rule.lever == L::radio_transmit_share_pct) {
-        const battery::Load load = load_of(plan, plan[L::radio_transmit_power_w]);
-        if (load.sending_a <= load.pause_a) continue;  // listening draws more: nothing to be had
+      if (rule.lever == L::radio_transmit_share_pct || rule.lever == L::radio_over_s) {
+        // only where transmit draws more than listening, at the power that a mismatched line leaves
+        const double down_w = out[R::radio_turned_down_w].value;
+        const battery::Load load =
+            load_of(plan, plan[L::radio_transmit_power_w] - (std::isfinite(down_w) ? down_w : 0));
+        if (load.sending_a <= load.pause_a) continue;
       }
       const Lever& row = lever(rule.lever);
       const double cap = row.cap ? row.cap(plan) : row.most;
