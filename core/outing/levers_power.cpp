@@ -32,6 +32,8 @@ double usual_wire(const Plan&) {
     if (wires[i].gauge == 12) return double(i);
   return 0;
 }
+double kit_battery(const Plan& plan) { return plan.kit.battery_ah; }
+double usual_spare(const Plan& plan) { return plan.kit.spare_ah > 0 ? plan.kit.spare_ah : 0; }
 double twenty(const Plan&) { return 20; }
 double hundred(const Plan&) { return 100; }
 double none(const Plan&) { return 0; }
@@ -55,7 +57,8 @@ const LeverRow kRows[] = {
       .most = 200,
       .step = 0.5,
       .scale = Scale::log,
-      .source = "printed on the battery"}},
+      .usual = kit_battery,
+      .source = "printed on the battery; usual value: the first battery of the kit list that says"}},
     {L::battery_max_current_a,
      {.key = "battery.max_current_a",
       .name = "Battery's current limit",
@@ -130,8 +133,9 @@ const LeverRow kRows[] = {
       .least = 0,
       .most = 200,
       .step = 0.5,
-      .usual = none,
-      .source = "usual value: none carried; the same kind, full"}},
+      .usual = usual_spare,
+      .source =
+          "usual value: the further batteries of the kit list that say, else none carried; the same kind, full"}},
     {L::lead_wire,
      {.key = "lead.wire",
       .name = "DC lead wire",

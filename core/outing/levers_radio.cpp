@@ -14,6 +14,7 @@ constexpr Option kTunerOptions[] = {
 std::span<const Option> tuner_options() { return kTunerOptions; }
 
 double full_power_of(const Plan& plan) { return plan[L::radio_full_power_w]; }
+double kit_power(const Plan& plan) { return plan.kit.full_power_w; }
 double first_option(const Plan&) { return 0; }
 double two(const Plan&) { return 2; }
 
@@ -141,7 +142,8 @@ const LeverRow kRows[] = {
       .most = 200,
       .step = 1,
       .scale = Scale::log,
-      .source = "the set's own data; range: portable HF sets"}},
+      .usual = kit_power,
+      .source = "the set's own data; range: portable HF sets; usual value: the set of the kit list that says"}},
     {L::radio_transmit_power_w,
      {.key = "radio.transmit_power_w",
       .name = "Transmit power",

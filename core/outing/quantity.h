@@ -29,6 +29,7 @@ enum class Unit : unsigned char {
   celsius,
   gram,
   kilogram,
+  litre,  // room in a bag
   wavelength,
   s_unit,
   degree,  // angles

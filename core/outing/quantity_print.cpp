@@ -78,6 +78,7 @@ constexpr Word kWords[] = {
     {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"s", "second", "seconds"},
     {"°C", "degree Celsius", "degrees Celsius"},
     {"°F", "degree Fahrenheit", "degrees Fahrenheit"}, {"g", "gram", "grams"}, {"kg", "kilogram", "kilograms"},
+    {"L", "litre", "litres"},
     {"lb", "pound", "pounds"}, {"λ", "wavelength", "wavelengths"}, {"S-units", "S-unit", "S-units"},
     {"°", "degree", "degrees"},
 };

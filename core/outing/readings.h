@@ -51,6 +51,9 @@ enum class R : unsigned char {
   kit_chance_pct,
   kit_single_points,
   kit_weight_kg,
+  kit_volume_l,
+  kit_set_up_min,
+  kit_to_pack,
   count,
 };
 
