@@ -42,9 +42,7 @@ struct PaceWords {
   std::string figure, range;  // "5.8", "an hour, 3.6 to 7.9"
 };
 PaceWords pace_words(const Session& session) {
-  const R id = find_reading("pace.now_per_hour");
-  if (id == R::count) return {};
-  const Figure& pace = session.outlook()[id];
+  const Figure& pace = session.outlook()[R::pace_now_per_hour];
   if (pace.state == State::unknown) return {};
   const auto say = [&](double value) { return say_quantity(value, Unit::none, 1, session.style()); };
   return {say(pace.value), "an hour, " + say(pace.low) + " to " + say(pace.high)};
