@@ -15,6 +15,11 @@ namespace {
 constexpr int kSettleFrames = 2;      // after an event: one that answers it, one for what that answer moved
 constexpr float kNarrowest_px = 320;  // logical width below which six links do not stand side by side
 
+bool is_text_field(const mirror::Tree& tree, const std::string& id) {
+  return std::any_of(tree.nodes.begin(), tree.nodes.end(),
+                     [&](const mirror::Node& node) { return node.id == id && node.role == mirror::Role::textbox; });
+}
+
 }  // namespace
 
 Shell::Shell() {
@@ -66,9 +71,11 @@ void Shell::frame() {
       record_->clear();
       pen.record(record_);
     }
-    parts::Ui ui(session_, pen, hand_, asked_, surface, now_s);
+    parts::Ui ui(session_, pen, hand_, asked_, typing_, surface, now_s);
     draw(ui);
     asked_ = {};
+    typing_.end_frame();
+    if (!ui.keyboard_to.empty()) give_keyboard(ui.keyboard_to);
     wake_s = ui.wake_s;
     if (pass == 0 && wake_s != 0 && wake_s <= now_s) {
       hand_.again();
@@ -171,7 +178,7 @@ void Shell::move_focus(const mirror::Tree& tree) {
   const Panel panel = session_.view.panel;
   if (panel == std::exchange(panel_, panel)) return;
   if (panel == Panel::none) {
-    if (!opener_.empty()) focus_ = std::exchange(opener_, {});
+    if (!opener_.empty()) give_keyboard(std::exchange(opener_, {}));
     return;
   }
   if (focus_.empty()) return;
@@ -180,7 +187,8 @@ void Shell::move_focus(const mirror::Tree& tree) {
     for (const mirror::Node& node : tree.nodes) {
       inside = inside || node.id == group || node.id == std::string(group) + ":title";
       if (!inside || !mirror::is_interactive(node.role)) continue;
-      opener_ = std::exchange(focus_, node.id);
+      opener_ = focus_;
+      give_keyboard(node.id);
       platform::wake(kSettleFrames);
       return;
     }
@@ -192,8 +200,11 @@ void Shell::publish(parts::Ui& ui) {
   move_focus(ui.tree);
   const bool focus_there = std::any_of(ui.tree.nodes.begin(), ui.tree.nodes.end(),
                                        [&](const mirror::Node& node) { return node.id == focus_; });
-  if (!focus_there) focus_.clear();
+  if (!focus_there) give_keyboard({});
+  if (!typing_.has(focus_) && is_text_field(ui.tree, focus_)) typing_.give(focus_);  // a panel that opened with one
   ui.tree.focus = focus_;
+  const look::Theme& theme = look::theme(session_.settings.theme);
+  ui.tree.skin = {theme.ink, theme.paper, theme.ink, look::type::kBody * text};
   for (mirror::Node& node : ui.tree.nodes) {
     node.x *= text;
     node.y *= text;
@@ -219,7 +230,13 @@ void Shell::keep() {
 void Shell::pointer(const platform::Pointer& event) {
   const float text = text_scale();
   if (event.kind == platform::PointerKind::move && !hand_.pressing()) return;  // nothing answers to hovering
-  if (event.kind == platform::PointerKind::down && !focus_.empty()) focus_.clear();
+  if (event.kind == platform::PointerKind::down && !focus_.empty()) {
+    const float x = event.x / text, y = event.y / text;
+    bool into_field = false;  // a press into the field that has the keyboard leaves it there
+    for (const parts::Target& target : hand_.targets())
+      into_field = into_field || (typing_.has(target.id) && target.box.holds(x, y));
+    if (!into_field) give_keyboard({});
+  }
   hand_.pointer(event, event.x / text, event.y / text, platform::now_s());
   platform::wake(kSettleFrames);
 }
@@ -230,8 +247,16 @@ void Shell::wheel(float x, float y, float, float dy) {
   platform::wake(1);
 }
 
+/// The one place where the keyboard goes from one control to another: what was typed in a text field counts then.
+void Shell::give_keyboard(std::string id) {
+  typing_.give(is_text_field(tree_, id) ? id : std::string{});
+  focus_ = std::move(id);
+}
+
 void Shell::key(const platform::KeyPress& press) {
-  if (press.key == platform::Key::undo) {
+  if (typing_.has(focus_) && typing_.key(press)) {
+    // it went into the text field
+  } else if (press.key == platform::Key::undo) {
     session_.undo();
   } else if (press.key == platform::Key::redo) {
     session_.redo();
@@ -243,7 +268,7 @@ void Shell::key(const platform::KeyPress& press) {
     }
   } else {
     const mirror::KeyEffect effect = mirror::effect_of(press, tree_, focus_);
-    if (effect.focus) focus_ = *effect.focus;
+    if (effect.focus) give_keyboard(*effect.focus);
     if (!effect.press.empty()) hand_.press(effect.press, platform::now_s());
     if (effect.steps != 0) asked_.steps[focus_] += effect.steps;
     if (effect.set) asked_.set[focus_] = *effect.set;
@@ -260,10 +285,19 @@ void Shell::act(const platform::MirrorAction& action) {
       asked_.set[action.id] = action.number;
       break;
     case platform::MirrorAction::Verb::focus:
-      focus_ = action.id;
+      give_keyboard(action.id);
       break;
     case platform::MirrorAction::Verb::blur:
-      if (focus_ == action.id) focus_.clear();
+      if (focus_ == action.id) give_keyboard({});
+      break;
+    case platform::MirrorAction::Verb::type:
+      typing_.typed(action.id, action.text);
+      break;
+    case platform::MirrorAction::Verb::commit:
+      typing_.commit(action.id, action.text);
+      break;
+    case platform::MirrorAction::Verb::cancel:
+      typing_.cancel(action.id);
       break;
   }
   platform::wake(kSettleFrames);

@@ -43,12 +43,14 @@ class Shell : public platform::Host {
   void draw_sheet(parts::Ui& ui);
   void publish(parts::Ui& ui);
   void move_focus(const mirror::Tree& tree);
+  void give_keyboard(std::string id);
   void keep();
 
   Session session_;
   look::Fonts fonts_;
   parts::Hand hand_;
   parts::Asked asked_;
+  parts::Typing typing_;
   mirror::Tree tree_;
   std::string focus_, opener_;  // opener: what had the keyboard when the panel opened
   Panel panel_ = Panel::none;

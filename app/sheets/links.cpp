@@ -71,7 +71,8 @@ LinkSheet contacts() {
   return {Link::contacts,
           R::pace_chance_of_target_pct,
           [](Ui& ui) { ui.time_line(); },
-          {R::pace_expected_contacts, R::clock_on_air_min, R::power_lasts_until_min, R::pace_mah_per_contact},
+          {R::pace_expected_contacts, R::pace_so_far, R::pace_now_per_hour, R::pace_sure_min, R::clock_on_air_min,
+           R::power_lasts_until_min, R::pace_mah_per_contact},
           {},
           L::pace_per_hour,
           {L::pace_target, L::pace_spread_pct, L::pace_day_rule, L::clock_arrive_min, L::clock_leave_by_min}};
@@ -81,7 +82,8 @@ LinkSheet clock() {
   return {Link::clock,
           R::clock_on_air_min,
           [](Ui& ui) { ui.time_line(); },
-          {R::clock_pack_by_min, R::power_lasts_until_min, R::power_spare_min, R::pace_chance_of_target_pct},
+          {R::clock_starts_min, R::clock_late_min, R::clock_pack_by_min, R::power_lasts_until_min,
+           R::power_spare_min, R::pace_chance_of_target_pct},
           {},
           L::clock_leave_by_min,
           {L::clock_arrive_min, L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min}};
@@ -91,11 +93,19 @@ LinkSheet safety() {
   return {Link::safety,
           R::safety_public_m,
           {},
-          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at},
+          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
+           R::rules_power_pct},
           [](Ui& ui) { ui.cautions(); },
           L::safety_busiest_share_pct,
-          {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax, L::radio_transmit_power_w,
-           L::radio_mode, L::antenna_kind, L::antenna_frequency_mhz}};
+          {L::safety_looked_at_lines, L::safety_looked_at_fuse,  L::safety_looked_at_coax,
+           L::safety_people_m,        L::radio_transmit_power_w, L::radio_mode,
+           L::antenna_kind,           L::antenna_frequency_mhz,  L::rules_class,
+           L::rules_region,           L::rules_own_low_mhz,      L::rules_own_high_mhz,
+           L::rules_own_power_w,      L::safety_limits,          L::safety_ground,
+           L::safety_done_rf_touch,   L::safety_done_wire_ends,  L::safety_done_tripping,
+           L::safety_done_mast_fall,  L::safety_done_throw_line, L::safety_done_park_rules,
+           L::safety_done_lithium,    L::safety_done_vehicle,    L::safety_done_hearing,
+           L::safety_done_driving}};
 }
 
 LinkSheet kit() {
