@@ -94,7 +94,8 @@ LinkSheet contacts() {
   return {Link::contacts,
           R::pace_chance_of_target_pct,
           [](Ui& ui) { ui.time_line(); },
-          {R::pace_expected_contacts, R::clock_on_air_min, R::power_lasts_until_min, R::pace_mah_per_contact},
+          {R::pace_expected_contacts, R::pace_so_far, R::pace_now_per_hour, R::pace_sure_min, R::clock_on_air_min,
+           R::power_lasts_until_min, R::pace_mah_per_contact},
           ways_of_the_day,
           L::pace_per_hour,
           {L::pace_target, L::pace_spread_pct, L::pace_day_rule, L::clock_arrive_min, L::clock_leave_by_min}};
@@ -104,7 +105,8 @@ LinkSheet clock() {
   return {Link::clock,
           R::clock_on_air_min,
           [](Ui& ui) { ui.time_line(); },
-          {R::clock_pack_by_min, R::power_lasts_until_min, R::power_spare_min, R::pace_chance_of_target_pct},
+          {R::clock_starts_min, R::clock_late_min, R::clock_pack_by_min, R::power_lasts_until_min,
+           R::power_spare_min, R::pace_chance_of_target_pct},
           [](Ui& ui) {
             parts::stints(ui);
             ui.gap();

@@ -3,7 +3,9 @@
 #pragma once
 
 #include <initializer_list>
+#include <vector>
 
+#include "core/outing/outing_day.h"
 #include "core/outing/outlook.h"
 
 namespace gs {
@@ -22,9 +24,11 @@ struct Joined {
   double to_antenna_w;                         // largest power that may arrive, for exposure
   double starts_min, pack_by_min, on_air_min;  // clock
   Doubtful no_clock;
-  double average_a;    // from the battery
-  double runtime_min;  // until the battery ends the outing
-  L ends_by;           // the lever that ends it then
+  OutingDay day;
+  std::vector<Stretch> stretches;  // on the air, past and to come, in order of time; on_air_min is their sum
+  double average_a;                // from the battery
+  double runtime_min;              // until the battery ends the outing
+  L ends_by;                       // the lever that ends it then
   Doubtful no_power;
 };
 

@@ -58,8 +58,11 @@ constexpr L kSunRests[] = {L::site_locator, L::clock_utc_offset_min};
 constexpr L kSunHeightRests[] = {L::site_locator,       L::clock_utc_offset_min, L::clock_arrive_min,
                                  L::clock_leave_by_min, L::clock_set_up_min,     L::clock_pack_down_min};
 constexpr L kWayRests[] = {L::site_locator, L::sky_toward_locator};
-constexpr L kPaceRests[] = {L::pace_per_hour, L::pace_spread_pct, L::pace_target, L::clock_arrive_min,
-                            L::clock_leave_by_min};
+constexpr L kStartRests[] = {L::clock_arrive_min, L::clock_set_up_min};
+constexpr L kUsualRests[] = {L::pace_per_hour, L::pace_spread_pct};
+constexpr L kPaceRests[] = {L::pace_per_hour,    L::pace_spread_pct,     L::pace_target,
+                            L::pace_day_rule,    L::clock_arrive_min,    L::clock_leave_by_min,
+                            L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min};
 constexpr L kSafetyRests[] = {L::radio_transmit_power_w, L::radio_mode,   L::safety_busiest_share_pct,
                               L::antenna_frequency_mhz,  L::antenna_kind, L::safety_limits,
                               L::safety_ground};
@@ -322,6 +325,23 @@ constexpr Reading kReadings[] = {
      .assumes = "the middles of the two locators' cells; true north, not the compass's",
      .formula = "direction in which the shortest way begins, from north through east",
      .rests_on = kWayRests},
+    {.key = "clock.starts_min",
+     .name = "On the air from",
+     .link = Link::clock,
+     .unit = Unit::clock_minute,
+     .source = "by definition, or as it was said on the outing",
+     .assumes = "set-up goes as planned, until being on the air is started; where that is late, it starts now",
+     .formula = "arrive + set-up, or when being on the air was started",
+     .rests_on = kStartRests},
+    {.key = "clock.late_min",
+     .name = "Late",
+     .link = Link::clock,
+     .unit = Unit::minute,
+     .better = Better::less,
+     .source = "by definition",
+     .assumes = "set-up goes as planned",
+     .formula = "on the air from \u2212 arrive \u2212 set-up, where that is more than nothing",
+     .rests_on = kStartRests},
     {.key = "clock.on_air_min",
      .name = "Time on the air",
      .link = Link::clock,
@@ -329,7 +349,7 @@ constexpr Reading kReadings[] = {
      .better = Better::more,
      .source = "by definition",
      .assumes = "set-up and pack-down go as planned",
-     .formula = "leave by \u2212 pack-down \u2212 arrive \u2212 set-up, or until the battery ends",
+     .formula = "from the first call until one starts packing, or until the battery ends; breaks left out",
      .rests_on = kClockRests},
     {.key = "clock.pack_by_min",
      .name = "Start packing at",
@@ -347,7 +367,9 @@ constexpr Reading kReadings[] = {
      .source = kPaceSource,
      .assumes = "contacts come at random at a pace that is itself only roughly known; a battery that is not known "
                 "ends nothing",
-     .formula = "chance of the target or more in the time on the air, or until the battery ends",
+     .formula =
+         "chance of the target or more with those so far, by the time one starts packing or the battery ends; "
+         "where the UTC day counts, on one of its days",
      .rests_on = kPaceRests},
     {.key = "pace.expected_contacts",
      .name = "Expected contacts",
@@ -357,7 +379,37 @@ constexpr Reading kReadings[] = {
      .source = kPaceSource,
      .assumes = "contacts come at random at a pace that is itself only roughly known; a battery that is not known "
                 "ends nothing",
-     .formula = "pace \u00D7 time on the air, or until the battery ends",
+     .formula =
+         "contacts so far + pace \u00D7 time to come, until one starts packing or the battery ends; where the "
+         "UTC day counts and turns, the better day of two",
+     .rests_on = kPaceRests},
+    {.key = "pace.so_far",
+     .name = "Contacts so far",
+     .link = Link::contacts,
+     .digits = 0,
+     .better = Better::more,
+     .source = "the tally",
+     .assumes = "each press is a contact; duplicates are not known here",
+     .formula = "presses of the contact button, and what was forgotten and entered later"},
+    {.key = "pace.now_per_hour",
+     .name = "Pace",
+     .link = Link::contacts,
+     .digits = 1,
+     .better = Better::more,
+     .source = kPaceSource,
+     .assumes = "a steady pace; the usual one weighs as much as its spread says",
+     .formula =
+         "usual pace and contacts so far, each weighed by the time on the air it stands for; eight in ten lie "
+         "in the range",
+     .rests_on = kUsualRests},
+    {.key = "pace.sure_min",
+     .name = "Time for nine in ten",
+     .link = Link::contacts,
+     .unit = Unit::minute,
+     .better = Better::less,
+     .source = kPaceSource,
+     .assumes = "time on the air; the UTC day does not turn meanwhile",
+     .formula = "time on the air after which nine of ten outings at this pace have what is still wanted",
      .rests_on = kPaceRests},
     {.key = "pace.mah_per_contact",
      .name = "Charge per contact",
@@ -366,7 +418,7 @@ constexpr Reading kReadings[] = {
      .digits = 0,
      .better = Better::less,
      .source = "by definition",
-     .assumes = "the usual pace",
+     .assumes = "the pace as it stands: the usual one, or what the tally makes of it",
      .formula = "average current \u00F7 pace",
      .rests_on = kPaceRests},
     {.key = "safety.public_m",

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/pace/gamma.h"
+
 namespace gs::pace {
 namespace {
 
@@ -99,6 +101,13 @@ Pace updated(Pace pace, double counted, double minutes) {
   if (pace.spread_pct <= 0 || minutes <= 0) return pace;
   const double shape = std::pow(100 / pace.spread_pct, 2), hours = shape / pace.per_hour;
   return {(shape + counted) / (hours + minutes / kMinutesPerHour), 100 / std::sqrt(shape + counted)};
+}
+
+PaceRange pace_range(Pace pace, double share) {
+  if (!is_pace(pace) || !(pace.per_hour > 0) || !(share >= 0 && share < 1)) return {kNaN, kNaN};
+  if (pace.spread_pct <= 0) return {pace.per_hour, pace.per_hour};
+  const double shape = std::pow(100 / pace.spread_pct, 2), scale = pace.per_hour / shape;
+  return {scale * gamma_quantile(shape, (1 - share) / 2), scale * gamma_quantile(shape, (1 + share) / 2)};
 }
 
 Pace pace_from_count(double counted, double minutes) {

@@ -39,6 +39,13 @@ std::optional<CountRange> contacts_range(Pace pace, double minutes, double share
 /// above 0.
 Pace updated(Pace pace, double counted, double minutes);
 
+/// Between which two paces it lies in `share` (0..1) of the cases: gamma quantiles (1 -/+ share)/2, contacts an
+/// hour. Equal at spread 0; NaN for impossible input or a pace of 0.
+struct PaceRange {
+  double low_per_hour, high_per_hour;
+};
+PaceRange pace_range(Pace pace, double share);
+
 /// The pace that a count alone shows: n / t with a spread of 1/sqrt(n), which is what a count of n leaves open
 /// (shape n). Operating time, not the time on site. counted > 0 and minutes > 0.
 Pace pace_from_count(double counted, double minutes);
