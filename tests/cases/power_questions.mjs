@@ -154,10 +154,10 @@ export const questions = [
   {
     id: 'turn down to last until the end',
     ask: 'The same pack and meter: 100 W of speech so far, 4 hours still wanted. What power lasts that long?',
-    source: 'root law by hand: 12.7/4 = 3.175 A is 0.689 of the 4.61 A so far; a usual 100 W set averages 4.82 A on 40 % speech, so 3.32 A, so 6.65 A while sending, so (6.65 - 3.24)/(0.4 x 16.21) = 0.526 of full amplitude, 27.7 W',
+    source: 'root law by hand: a usual 100 W set averages 0.6 x 1.1 + 0.4 x 9.724 = 4.55 A on 40 % speech, 4.61 A were met; 12.7/4 = 3.175 A are then 3.13 A of the usual set, 6.18 A while sending, (6.18 - 3.24)/(0.4 x 16.21) = 0.454 of full amplitude, 20.6 W',
     check: 'battery.in_park',
     inputs: { capacity_ah: '20 Ah', chemistry: 'lifepo4', temperature_c: '25', reserve_pct: '5', meter_ah: '6.3', so_far_min: '82 min', wanted_h: '4 h', full_power_w: '100 W', transmit_power_w: '100 W', mode: 'ssb', transmit_share_pct: '40' },
-    cases: [{ expect: { lasting_w: [27.7, 0.8] } }],
+    cases: [{ expect: { lasting_w: [20.6, 0.2] } }],
   },
   {
     id: 'a spare on its own',
