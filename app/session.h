@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -32,7 +33,8 @@ struct View {
   std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
-  double flash_until_s = 0;  // of the contact button, monotonic
+  double flash_until_s = 0;            // of the contact button, monotonic
+  std::set<std::string> adopted = {};  // keys of levers, on the sheet after the outing
 };
 
 class Session {
@@ -60,8 +62,9 @@ class Session {
   void set_kit(std::vector<kit::Item> kit, std::string what);  // one step of undo; nothing where it is the same
   void set_stints(std::vector<Stint> stints, std::string what, int gesture = 0);  // one step of undo
   void rename(std::string name);
-  void set_date(std::string date);  // ISO 8601
-  void set_licence(std::string key);  // of the settings; the outing is worked out anew
+  void set_date(std::string date);                       // ISO 8601
+  void make_usual(const std::vector<OwnUsual>& values);  // of the settings
+  void set_licence(std::string key);                     // of the settings; the outing is worked out anew
   void pin();
   void unpin();
   void go_to_pin();

@@ -42,6 +42,7 @@ Shell::Shell() {
   if (!kept.settings.empty()) {
     LoadedSettings loaded = read_settings(kept.settings);
     if (loaded.refusal.empty()) session_.settings = loaded.settings;
+    session_.make_usual({});  // the outing was read before them
   }
   kept_settings_ = session_.settings;
 }
@@ -126,9 +127,11 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::more(ui);
     case Sheet::text:
       return sheets::text(ui);
-    case Sheet::on_air:
     case Sheet::after:
+      return sheets::after(ui);
     case Sheet::card:
+      return sheets::card(ui);
+    case Sheet::on_air:
       return sheets::on_air(ui);
   }
 }

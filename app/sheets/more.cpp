@@ -47,14 +47,6 @@ void licence(Ui& ui) {
   ui.wake_at(ui.now_s);
 }
 
-/// A file name a person recognises: letters and digits of the outing's name.
-std::string file_name(const Outing& outing) {
-  std::string name;
-  for (const char c : outing.name)
-    name += (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ? c : c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : '-';
-  return (name.empty() ? "outing" : name) + ".json";
-}
-
 void show_page(Ui& ui, std::string_view page) {
   ui.session.view.text = platform::open_page(page);
   if (ui.session.view.text.empty()) return;
@@ -88,7 +80,7 @@ void more(Ui& ui) {
   if (two) ui.column(left + each + 40, each, start);
   ui.section("This outing", "more:outing");
   if (ui.button("file:save", "Save a copy as a file", parts::Weight::plain, Icon::count))
-    platform::save_file(file_name(session.outing()), write_outing(session.outing()));
+    platform::save_file(file_stem(session.outing()) + ".json", write_outing(session.outing()));
   ui.gap();
   if (ui.button("file:open", "Open an outing file", parts::Weight::plain, Icon::count) && !platform::pick_file()) {
     session.notes.push_back("Drop the file onto this window.");

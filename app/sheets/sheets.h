@@ -11,5 +11,7 @@ void link(parts::Ui& ui);  // the open link
 void more(parts::Ui& ui);  // outing, reading aids, files, about
 void text(parts::Ui& ui);  // a page of words
 void on_air(parts::Ui& ui);
+void card(parts::Ui& ui);   // field card
+void after(parts::Ui& ui);  // planned beside what happened
 
 }  // namespace gs::sheets

@@ -47,6 +47,7 @@ struct Plan {
   /// What usual values may rest on besides levers.
   struct Habits {
     double licence = std::numeric_limits<double>::quiet_NaN();  // option of rules.class
+    std::vector<std::pair<L, double>> usual = {};               // own values that stand in for the table's
   };
   std::vector<double> x;
   std::vector<From> from;
@@ -80,6 +81,10 @@ Plan resolve(const Outing& outing);
 /// The pinned plan with kit, date and stints, but nothing that happened: as it was planned. Precondition:
 /// outing.pinned.
 Plan resolve_pinned(const Outing& outing);
+
+/// What a number lever is when nobody sets it: the person's own usual value, else the table's; NaN where there is
+/// none.
+double usual_of(const Plan& plan, L id);
 
 /// A lever's number as people write it: no more decimals than it needs and its row allows. "15 m", "14.06 MHz".
 std::string say_lever(const Lever& row, double value, const Style& style);

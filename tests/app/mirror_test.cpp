@@ -207,6 +207,27 @@ const std::vector<Screen>& screens() {
          s.session().go_on_air(machine().utc_s);
          go(s, Sheet::on_air, Link::feedline, Panel::forgotten);
        }},
+      {"after",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().go_on_air(machine().utc_s);
+         for (int i = 0; i < 12; ++i) s.session().count_contact(machine().utc_s + 60 * i, 60 * i);
+         s.session().leave_air(machine().utc_s + 3600);
+         s.session().note_measured("feedline.measured_swr", 1.4, machine().utc_s);
+         s.session().note_measured("power.supply_at_key_down_v", 11.9, machine().utc_s);
+         s.session().view.adopted = {"pace.per_hour"};
+         go(s, Sheet::after);
+       }},
+      {"after, nothing happened",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::after);
+       }},
+      {"field card",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::card);
+       }},
       {"clock, stints",
        [](Stage& s) {
          s.open_sample();
