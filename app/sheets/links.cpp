@@ -17,19 +17,22 @@ LinkSheet battery() {
           L::battery_capacity_ah,
           {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
            L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
-           L::battery_max_current_a, L::spare_capacity_ah}};
+           L::battery_max_current_a, L::battery_cut_off_v, L::spare_capacity_ah, L::radio_accessories_a,
+           L::radio_over_s}};
 }
 
 LinkSheet radio() {
-  return {Link::radio,
-          R::power_supply_at_key_down_v,
-          {},
-          {R::power_average_current_a, R::radio_turned_down_w, R::power_runtime_h},
-          {},
-          L::radio_transmit_power_w,
-          {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
-           L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
-           L::lead_length_m, L::radio_tuner, L::radio_fold_back_swr}};
+  return {
+      Link::radio,
+      R::power_supply_at_key_down_v,
+      {},
+      {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
+       R::radio_turned_down_w, R::power_runtime_h},
+      {},
+      L::radio_transmit_power_w,
+      {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
+       L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
+       L::lead_length_m, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner, L::radio_fold_back_swr}};
 }
 
 LinkSheet feedline() {

@@ -18,6 +18,10 @@ double usual_max_a(const Plan& plan) {
   return chemistry ? battery::usual_max_current_a(*chemistry, plan[L::battery_capacity_ah])
                    : plan[L::battery_capacity_ah];
 }
+double usual_cut_off_v(const Plan& plan) {
+  const battery::Chemistry* chemistry = chemistry_of(plan);
+  return chemistry ? chemistry->empty_v : plan[L::battery_chemistry];
+}
 double usual_reserve(const Plan& plan) {
   const battery::Chemistry* chemistry = chemistry_of(plan);
   return chemistry ? chemistry->usual_reserve_pct : plan[L::battery_chemistry];
@@ -67,6 +71,18 @@ const LeverRow kRows[] = {
       .scale = Scale::log,
       .usual = usual_max_a,
       .source = "usual value: the chemistry's usual current for its size, catalogue of chemistries"}},
+    {L::battery_cut_off_v,
+     {.key = "battery.cut_off_v",
+      .name = "Battery's cut-off",
+      .link = Link::battery,
+      .unit = Unit::volt,
+      .digits = 1,
+      .least = 4,
+      .most = 14,
+      .step = 0.1,
+      .usual = usual_cut_off_v,
+      .source =
+          "usual value: the chemistry's empty voltage, where a pack's protection opens or its cells are harmed"}},
     {L::battery_temperature_c,
      {.key = "battery.temperature_c",
       .name = "Battery temperature",
@@ -139,6 +155,17 @@ const LeverRow kRows[] = {
       .step = 0.1,
       .usual = usual_lead_m,
       .source = "usual value: one way, battery beside the set; common practice"}},
+    {L::lead_temperature_c,
+     {.key = "lead.temperature_c",
+      .name = "DC lead temperature",
+      .link = Link::radio,
+      .unit = Unit::celsius,
+      .least = -40,
+      .most = 105,
+      .step = 1,
+      .usual = twenty,
+      .source =
+          "usual value: 20 C, that of the wire tables; a lead in the sun or hot from its current resists more"}},
 };
 
 }  // namespace

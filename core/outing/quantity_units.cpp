@@ -53,6 +53,8 @@ constexpr UnitChoice kHour[] = {
     {"h", 1, 0, false}, {"min", 1.0 / 60, 0, false}, {"s", 1.0 / 3600, 0, false}, {"d", 24, 0, false}};
 constexpr UnitChoice kMinute[] = {
     {"min", 1, 0, false}, {"h", 60, 0, false}, {"s", 1.0 / 60, 0, false}, {"d", 1440, 0, false}};
+constexpr UnitChoice kSecond[] = {
+    {"s", 1, 0, false}, {"min", 60, 0, false}, {"h", 3600, 0, false}, {"d", 86400, 0, false}};
 constexpr UnitChoice kClock[] = {{"", 1, 0, false}};
 constexpr UnitChoice kCelsius[] = {{"°C", 1, 0, false}, {"°F", kFahrenheitStep, kFahrenheitZero, false}};
 constexpr UnitChoice kGram[] = {
@@ -98,6 +100,8 @@ Rows rows_of(Unit unit) {
       return {kHour, 2};
     case Unit::minute:
       return {kMinute, 2};
+    case Unit::second:
+      return {kSecond, 2};
     case Unit::clock_minute:
       return {kClock, 1};
     case Unit::celsius:
@@ -223,6 +227,7 @@ Measure measure_of(Unit unit) {
       return share;
     case Unit::hour:
     case Unit::minute:
+    case Unit::second:
       return time;
     case Unit::clock_minute:
       return clock;
