@@ -126,6 +126,7 @@ void panel_here(Ui& ui) {
       return choices(ui);
     case Panel::none:
     case Panel::pin:
+    case Panel::forgotten:
       return;
   }
 }
