@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/kit/kit.h"
 #include "core/outing/quantity.h"
 
 namespace gs {
@@ -23,13 +24,14 @@ struct Settings {
   ThemeName theme = ThemeName::daylight;
   int text_pct = 100;  // 100 to 200
   bool left_hand = false;
-  Style style;               // decimal sign, feet, Fahrenheit
-  std::string licence = {};  // an option's key of rules.class, "" for none
+  Style style;                            // decimal sign, feet, Fahrenheit
+  std::string licence = {};               // an option's key of rules.class, "" for none
+  std::vector<kit::Item> own_items = {};  // of the person's own making, to take along again
   std::vector<OwnUsual> usual = {};
   bool operator==(const Settings& o) const {
     return theme == o.theme && text_pct == o.text_pct && left_hand == o.left_hand && licence == o.licence &&
-           usual == o.usual && style.decimal_sign == o.style.decimal_sign && style.feet == o.style.feet &&
-           style.fahrenheit == o.style.fahrenheit;
+           own_items == o.own_items && usual == o.usual && style.decimal_sign == o.style.decimal_sign &&
+           style.feet == o.style.feet && style.fahrenheit == o.style.fahrenheit;
   }
 };
 
