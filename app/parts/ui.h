@@ -11,9 +11,12 @@
 #include "app/look/pen.h"
 #include "app/mirror/mirror.h"
 #include "app/parts/hand.h"
+#include "app/parts/typing.h"
 #include "app/session.h"
 
 namespace gs::parts {
+
+struct TimeScale;
 
 /// Requests of a keyboard or an assistive technology, by id; a press goes through Hand.
 struct Asked {
@@ -25,12 +28,13 @@ enum class Weight : unsigned char { plain, main };
 
 class Ui {
  public:
-  Ui(Session& session, look::Pen& pen, Hand& hand, Asked& asked, look::Box surface, double now_s);
+  Ui(Session& session, look::Pen& pen, Hand& hand, Asked& asked, Typing& typing, look::Box surface, double now_s);
 
   Session& session;
   look::Pen& pen;
   Hand& hand;
   Asked& asked;
+  Typing& typing;
   const look::Theme& theme;
   const look::Box surface;  // logical px, safe area taken off
   const look::Layout layout;
@@ -65,6 +69,7 @@ class Ui {
   }
   double wake_s = 0;                  // earliest time another frame is needed; 0: none
   std::string focus;                  // id that has the keyboard
+  std::string keyboard_to;            // a text field was tapped: it gets the keyboard
   std::optional<float> scroll_focus;  // set when the focused record lies outside its scroll area
 
   // --- plain parts (plain.cpp)
@@ -89,6 +94,10 @@ class Ui {
   /// Label, leader dots, value, chevron.
   bool row(std::string_view id, std::string_view label, std::string_view value, std::string_view spoken,
            signed char expanded, bool value_bold = true);
+
+  // --- texts (text_field.cpp)
+  void text_field(TextField field);  // label, field, below it the hint or what is wrong
+  void text_lever(L id);
 
   // --- levers (lever.cpp, keypad.cpp)
   void slider(L id);       // the whole control
@@ -124,6 +133,8 @@ class Ui {
     float start_y;
   };
   void place(mirror::Node& record, look::Box box) const;
+  TimeScale time_scale();
+  void time_line_edges(const TimeScale& scale, look::Box bar);  // time_line_edges.cpp
   std::vector<std::string> groups_;
   std::vector<ScrollState> scrolls_;
 };

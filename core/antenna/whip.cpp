@@ -55,7 +55,8 @@ double whip_radiation_ohm(double height_m, double frequency_mhz, double coil_at)
 double loading_coil_uh(double height_m, double diameter_m, double frequency_mhz, double coil_at) {
   if (!is_short_whip(height_m, frequency_mhz, coil_at) || !above_0(diameter_m)) return kNone;
   if (height_m / kMetresPerFoot >= kQuarterWaveFtMhz / frequency_mhz) return 0;
-  return std::max(0.0, tuning_coil_uh(height_m, diameter_m, frequency_mhz, coil_at));
+  const double uh = tuning_coil_uh(height_m, diameter_m, frequency_mhz, coil_at);
+  return uh < 0 ? 0 : uh;
 }
 
 WhipFeed whip_feed(const Whip& whip) {

@@ -8,8 +8,6 @@
 namespace gs {
 namespace {
 
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
-
 void put_or(Outlook& out, const Plan& plan, R id, double value, Doubtful why) {
   if (std::isfinite(value)) {
     put(out, id, judge(plan, id, value));
@@ -18,10 +16,10 @@ void put_or(Outlook& out, const Plan& plan, R id, double value, Doubtful why) {
   }
 }
 
-/// Change of length at each free end that brings the dip to the frequency; NaN where nobody read a dip or gave a
-/// length.
+/// Change of length at each free end that brings the dip to the frequency; 0 while nobody read a dip or gave a
+/// length: as cut.
 double trim_m(const antenna::Kind& kind, double f_mhz, const antenna::Setup& setup) {
-  if (!std::isfinite(setup.dip_mhz) && !std::isfinite(setup.wire_m)) return kNaN;
+  if (kind.non_resonant() || (!std::isfinite(setup.dip_mhz) && !std::isfinite(setup.wire_m))) return 0;
   const double dip_mhz = antenna::first_resonance_mhz(kind, f_mhz, setup);
   const double length_m = antenna::rig_of(kind, f_mhz, setup).wire_m;
   if (kind.is_whip()) {
@@ -71,7 +69,7 @@ void put_antenna(const Plan& plan, Joined&, Outlook& out) {
   put_or(out, plan, R::antenna_against_full_db, full_db, not_of_kind);
   const antenna::Rig rig = antenna::rig_of(kind, f_mhz, setup);
   put_or(out, plan, R::antenna_all_wire_m, antenna::total_wire_m(kind, f_mhz, setup), not_of_kind);
-  put_or(out, plan, R::antenna_trim_m, trim_m(kind, f_mhz, setup), {Doubt::missing, L::antenna_dip_mhz});
+  put_or(out, plan, R::antenna_trim_m, trim_m(kind, f_mhz, setup), not_of_kind);
   put_space(plan, rig, out);
 }
 

@@ -15,6 +15,7 @@ struct Doubtful {
 
 /// What more than one link needs to know of another. NaN: not known, with the reason beside it.
 struct Joined {
+  Now now;
   FeedlineJoin line;
   double leaves_w;  // power that the radio lets go
   Doubtful no_watts;
@@ -43,6 +44,7 @@ void put_antenna(const Plan& plan, Joined& joined, Outlook& out);
 void put_sky(const Plan& plan, const Joined& joined, Outlook& out);
 void put_pace(const Plan& plan, Joined& joined, Outlook& out);
 void put_safety(const Plan& plan, Joined& joined, Outlook& out);
+void put_rules(const Plan& plan, const Joined& joined, Outlook& out);
 void put_kit(const Plan& plan, Outlook& out);
 
 }  // namespace gs

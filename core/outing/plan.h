@@ -1,6 +1,7 @@
 // The outing with every lever resolved to a number and its provenance: what everything is computed from.
 #pragma once
 
+#include <limits>
 #include <optional>
 #include <span>
 #include <string>
@@ -28,16 +29,32 @@ struct KitSummary {
   bool known = false;
   double chance_pct = 0, weight_g = 0;
   int single_points = 0;
+  double volume_l = 0, set_up_min = 0;
+  int to_pack = 0, to_charge = 0;  // items not ticked yet
+  /// What the list answers of the chain: NaN where no item does. Of several batteries the first feeds the set and
+  /// the others are spares; of several feed lines and sets the first counts.
+  double battery_ah = std::numeric_limits<double>::quiet_NaN(), spare_ah = std::numeric_limits<double>::quiet_NaN();
+  double feedline_m = std::numeric_limits<double>::quiet_NaN(),
+         full_power_w = std::numeric_limits<double>::quiet_NaN();
   std::vector<KitFunction> functions;  // in the order of the list
 };
 KitSummary sum_up(std::span<const kit::Item> items);
 
+struct StintPlan;
+
 /// Numbers by lever in each lever's unit; choices as the option's index. A missing lever's number is NaN.
 struct Plan {
+  /// What usual values may rest on besides levers.
+  struct Habits {
+    double licence = std::numeric_limits<double>::quiet_NaN();  // option of rules.class
+  };
   std::vector<double> x;
   std::vector<From> from;
   KitSummary kit{};
+  Habits habits{};
   std::optional<sky::Date> date{};  // the outing's; nothing while it has none
+  std::vector<StintPlan> stints{};  // by from_min
+  Happened happened{};
   double operator[](L id) const { return x[std::size_t(id)]; }
   bool has(L id) const { return from[std::size_t(id)] != From::missing; }
   bool has_all() const { return true; }
@@ -47,10 +64,22 @@ struct Plan {
   }
 };
 
+/// A stint with its levers resolved: the plan as it is while the stint lasts, without stints of its own. Empty
+/// where the stint changes nothing or is a break.
+struct StintPlan {
+  double from_min;
+  bool on_air;
+  std::vector<Plan> plan;  // none or one
+};
+
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
-Plan resolve(const Values& set);
-/// The same with kit and date: the plan of an outing.
+/// The kit comes first, since usual values may rest on it.
+Plan resolve(const Values& set, const Habits& habits = {}, KitSummary kit = {});
+/// The same with kit, date, stints and what happened: the plan of an outing.
 Plan resolve(const Outing& outing);
+/// The pinned plan with kit, date and stints, but nothing that happened: as it was planned. Precondition:
+/// outing.pinned.
+Plan resolve_pinned(const Outing& outing);
 
 /// A lever's number as people write it: no more decimals than it needs and its row allows. "15 m", "14.06 MHz".
 std::string say_lever(const Lever& row, double value, const Style& style);

@@ -19,14 +19,17 @@ enum class Unit : unsigned char {
   metre,      // lengths people rig: m, ft, in, cm
   kilometre,  // distances on the globe: km, mi
   megahertz,
+  kilohertz,  // distances on the dial
   ohm,
   percent,
   hour,          // a duration, printed "2 h 20"
   minute,        // a duration in minutes, printed "45 min", "2 h 20"
+  second,        // a short duration, printed "20 s"
   clock_minute,  // minutes from local midnight of the date, printed "19:20"; may pass 1440
   celsius,
   gram,
   kilogram,
+  litre,  // room in a bag
   wavelength,
   s_unit,
   degree,  // angles

@@ -27,6 +27,7 @@ constexpr Suffix kSuffixes[] = {{Unit::watt, "_w"},
                                 {Unit::metre, "_m"},
                                 {Unit::kilometre, "_km"},
                                 {Unit::megahertz, "_mhz"},
+                                {Unit::kilohertz, "_khz"},
                                 {Unit::ohm, "_ohm"},
                                 {Unit::percent, "_pct"},
                                 {Unit::hour, "_h"},
@@ -34,7 +35,8 @@ constexpr Suffix kSuffixes[] = {{Unit::watt, "_w"},
                                 {Unit::clock_minute, "_min"},
                                 {Unit::celsius, "_c"},
                                 {Unit::gram, "_g"},
-                                {Unit::kilogram, "_kg"}};
+                                {Unit::kilogram, "_kg"},
+                                {Unit::litre, "_l"}};
 
 std::string_view suffix_of(Unit unit) {
   for (const Suffix& suffix : kSuffixes)
