@@ -124,7 +124,7 @@ LinkSheet safety() {
           {},
           {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
            R::rules_power_pct},
-          [](Ui& ui) { ui.cautions(); },
+          {},
           L::safety_busiest_share_pct,
           {L::safety_looked_at_lines, L::safety_looked_at_fuse,  L::safety_looked_at_coax,
            L::safety_people_m,        L::radio_transmit_power_w, L::radio_mode,
@@ -141,7 +141,7 @@ LinkSheet kit() {
   return {Link::kit,
           R::kit_chance_pct,
           {},
-          {R::kit_single_points, R::kit_weight_kg},
+          {R::kit_single_points, R::kit_weight_kg, R::kit_volume_l, R::kit_set_up_min, R::kit_to_pack},
           [](Ui& ui) { ui.kit_list(); },
           L::count,
           {}};
