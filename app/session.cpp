@@ -20,13 +20,6 @@ void Session::changed() {
   unsaved_ = true;
 }
 
-void Session::open(Outing outing, std::string what) {
-  history_.record(outing_, std::move(what), false, true);
-  outing_ = std::move(outing);
-  last_lever_.reset();
-  changed();
-}
-
 void Session::restore(Outing outing) {
   outing_ = std::move(outing);
   changed();
@@ -94,14 +87,16 @@ void Session::go_to_pin() {
 
 void Session::undo() {
   if (!history_.can_undo()) return;
-  outing_ = history_.undo(outing_);
+  if (history_.undo_opens_another()) put_away();
+  outing_ = history_.undo(outing_, key_);
   last_gesture_ = 0;
   changed();
 }
 
 void Session::redo() {
   if (!history_.can_redo()) return;
-  outing_ = history_.redo(outing_);
+  if (history_.redo_opens_another()) put_away();
+  outing_ = history_.redo(outing_, key_);
   last_gesture_ = 0;
   changed();
 }

@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "app/shelf.h"
 #include "core/outing/checks.h"
 #include "core/outing/history.h"
 #include "core/outing/outlook.h"
@@ -44,7 +45,26 @@ class Session {
   const Outlook* pinned_outlook() const { return pinned_ ? &pinned_->outlook : nullptr; }
   const Style& style() const { return settings.style; }
 
-  void open(Outing outing, std::string what);  // another outing; one step of undo
+  // --- the open outing among those on the shelf (session_shelf.cpp)
+  const std::string& key() const { return key_; }
+  /// Another outing, on the shelf beside the others; one step of undo, which goes back to the one before.
+  void open(Outing outing, std::string what);
+  std::string open_kept(const std::string& key);  // "" or why not
+  void duplicate(const std::string& key);
+  std::string rename_kept(const std::string& key, const std::string& name);  // "" or why not
+  void throw_away(const std::string& key);
+  /// Another window has kept this text. `refused`: what was kept here last did not go in, the other one came first.
+  void follow(const std::string& key, std::string text, bool refused);
+  /// What is changed goes onto the shelf; nothing where nothing was. An outing of a newer version stays as it is.
+  void put_away();
+  bool held() const {
+    const KeptOuting* kept = shelf.find(key_);
+    return kept && kept->newer;
+  }
+  bool unsaved() const { return unsaved_; }
+  void keep_over();  // the person said that a newer version's record may be written over
+  void take_key(std::string key) { key_ = std::move(key); }  // at start
+
   void restore(Outing outing);                 // at start: no step of undo
   /// Sets a lever; refused values change nothing and return the reason. `gesture` is equal for all steps of one
   /// drag.
@@ -65,8 +85,7 @@ class Session {
   Settings settings;
   View view;
   std::vector<std::string> notes;  // sentences for the person, newest last
-  /// True once after each change that is to be saved.
-  bool take_unsaved() { return std::exchange(unsaved_, false); }
+  Shelf shelf;
 
  private:
   struct Worked {
@@ -75,6 +94,7 @@ class Session {
   };
   void changed();
 
+  std::string key_ = "outing";  // the record of the open outing
   Outing outing_;
   Plan plan_;
   Outlook outlook_;
