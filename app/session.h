@@ -15,7 +15,7 @@
 
 namespace gs {
 
-enum class Sheet : unsigned char { overview, link, more, text };
+enum class Sheet : unsigned char { overview, link, more, text, outings };
 
 /// A panel that covers part of the sheet; the chain stays.
 enum class Panel : unsigned char { none, why, keypad, check, choices, pin };
@@ -63,9 +63,10 @@ class Session {
   }
   bool unsaved() const { return unsaved_; }
   void keep_over();  // the person said that a newer version's record may be written over
-  void take_key(std::string key) { key_ = std::move(key); }  // at start
+  /// At start: the outing under this key, else the last one that can be read, else an empty one.
+  void start_with(const std::string& key);
 
-  void restore(Outing outing);                 // at start: no step of undo
+  void restore(Outing outing);  // at start: no step of undo
   /// Sets a lever; refused values change nothing and return the reason. `gesture` is equal for all steps of one
   /// drag.
   std::string set(L id, Value value, int gesture = 0);

@@ -1,4 +1,5 @@
-// The open outing and the others on the shelf: which one is open, and that none is lost on the way from one to the next.
+// The open outing and the others on the shelf: which one is open, and that none is lost on the way from one to the
+// next.
 #include "app/session.h"
 #include "core/outing/archive.h"
 #include "core/outing/utf8.h"
@@ -14,6 +15,20 @@ std::string with_suffix(const std::string& name, std::string_view suffix) {
 }
 
 }  // namespace
+
+void Session::start_with(const std::string& key) {
+  const KeptOuting* open = shelf.find(key);
+  if (open && !open->trouble.empty())
+    notes.push_back("The kept outing could not be read: " + open->trouble + " It stays in the list of outings.");
+  for (const KeptOuting& kept : shelf.outings())
+    if (kept.trouble.empty() && (!open || !open->trouble.empty() || kept.key == open->key)) {
+      key_ = kept.key;
+      restore(read_outing(kept.text).outing);
+      if (open && kept.key == open->key) return;
+    }
+  if (!shelf.find(key_)) return;
+  if (!shelf.find(key_)->trouble.empty()) key_ = shelf.fresh_key();
+}
 
 void Session::put_away() {
   if (!unsaved_) return;
@@ -121,7 +136,8 @@ void Session::follow(const std::string& key, std::string text, bool refused) {
     outing_.name = with_suffix(outing_.name, ", second");
     unsaved_ = true;
     put_away();
-    notes.push_back(named(mine) + " was changed in another window at the same time. Both are kept; this is now \u201C" +
+    notes.push_back(named(mine) +
+                    " was changed in another window at the same time. Both are kept; this is now \u201C" +
                     outing_.name + "\u201D.");
     return;
   }

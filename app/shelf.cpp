@@ -30,9 +30,8 @@ void place(std::vector<KeptOuting>& list, KeptOuting kept, std::string_view stem
     return;
   }
   const int number = record_number(kept.key, stem);
-  const auto after = std::find_if(list.begin(), list.end(), [&](const KeptOuting& one) {
-    return record_number(one.key, stem) > number;
-  });
+  const auto after = std::find_if(list.begin(), list.end(),
+                                  [&](const KeptOuting& one) { return record_number(one.key, stem) > number; });
   list.insert(after, std::move(kept));
 }
 
@@ -101,7 +100,8 @@ void Shelf::throw_away(std::string_view key) {
   if (at == outings_.end()) return;
   KeptOuting gone = std::move(*at);
   outings_.erase(at);
-  const std::string was = std::exchange(gone.key, "bin-" + std::to_string(last_binned_ = std::max(1, last_binned_) + 1));
+  const std::string was =
+      std::exchange(gone.key, "bin-" + std::to_string(last_binned_ = std::max(1, last_binned_) + 1));
   write(gone);  // first into the bin, then off the shelf: whatever happens between, it is somewhere
   writes_.push_back({was, std::nullopt});
   bin_.push_back(std::move(gone));

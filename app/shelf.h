@@ -1,5 +1,5 @@
-// All outings that are kept on this machine, as records under their keys: what lies on the shelf, and what was thrown
-// away lately. Knows no storage: it tells which records are to be written.
+// All outings that are kept on this machine, as records under their keys: what lies on the shelf, and what was
+// thrown away lately. Knows no storage: it tells which records are to be written.
 #pragma once
 
 #include <cstddef>

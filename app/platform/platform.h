@@ -77,8 +77,8 @@ class Host {
   virtual void act(const MirrorAction&) = 0;
   virtual void view_changed() = 0;   // size, ratio, insets, motion
   virtual void stored(bool ok) = 0;  // outcome of the last save
-  /// Another window keeps this text under this key now (empty: took it away). `refused`: what this one wanted to keep
-  /// there did not go in, since the other window's came first.
+  /// Another window keeps this text under this key now (empty: took it away). `refused`: what this one wanted to
+  /// keep there did not go in, since the other window's came first.
   virtual void kept_elsewhere(std::string_view key, std::string_view text, bool refused) = 0;
   virtual void file_picked(std::string_view name, std::string_view text) = 0;
   virtual void update_waits() = 0;  // a newer build is complete and waits for the person's word

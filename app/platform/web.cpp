@@ -278,7 +278,8 @@ EMSCRIPTEN_KEEPALIVE void gs_stored(int ok) {
   wake(1);
 }
 
-EMSCRIPTEN_KEEPALIVE void gs_kept_elsewhere(const char* key, int key_size, const char* text, int size, int refused) {
+EMSCRIPTEN_KEEPALIVE void gs_kept_elsewhere(const char* key, int key_size, const char* text, int size,
+                                            int refused) {
   machine.host->kept_elsewhere({key, static_cast<std::size_t>(key_size)}, {text, static_cast<std::size_t>(size)},
                                refused != 0);
   wake(1);
