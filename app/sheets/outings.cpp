@@ -130,8 +130,11 @@ void shelf(Ui& ui) {
                    [](const KeptOuting& a, const KeptOuting& b) { return a.date > b.date; });
   if (all.empty())
     ui.paragraph("None yet: an outing is kept as soon as something is set.", "outings:none", ui.theme.ink2);
-  ui.open_group(Role::group, "outings:list", "Outings", {ui.x, ui.y, ui.w, 0});
+  const std::size_t group_at = ui.tree.nodes.size();
+  const float top = ui.y;
+  ui.open_group(Role::group, "outings:list", "Outings", {ui.x, top, ui.w, 0});
   for (const KeptOuting& kept : all) outing_row(ui, kept);
+  ui.tree.nodes[group_at].h = ui.y - top;
   ui.close_group();
 }
 

@@ -140,7 +140,7 @@ test('a full disk: the refused save is told, what was kept stays, and it works a
   });
   const session = await page.context().newCDPSession(page);
   const origin = server.address.replace(/\/$/, '');
-  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 100e3 });
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1e6 });
   await keep(page, 'a text');
   await page.evaluate(async () => {
     globalThis.groundsheet.store.keep('outing', 'x'.repeat(12e6)); // more than the second copy takes, too
@@ -159,7 +159,7 @@ test('a full disk keeps the last text that still went in', async (t) => {
   const { server, again } = await setup(t);
   let page = await again();
   const session = await page.context().newCDPSession(page);
-  await session.send('Storage.overrideQuotaForOrigin', { origin: server.address.replace(/\/$/, ''), quotaSize: 100e3 });
+  await session.send('Storage.overrideQuotaForOrigin', { origin: server.address.replace(/\/$/, ''), quotaSize: 1e6 });
   await keep(page, 'a text');
   await page.evaluate(async () => {
     globalThis.groundsheet.store.keep('outing', 'x'.repeat(12e6));

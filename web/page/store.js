@@ -105,14 +105,15 @@
     };
   }
 
+  // The program goes on from what the other window keeps. One that has not started yet was not told, and knows nothing of it.
   function take_over(kind, record, refused) {
+    if (!gs.ready) return;
     if (record) {
       texts.set(kind, record.text);
       sequence.set(kind, record.sequence);
     } else {
       texts.delete(kind);
     }
-    if (!gs.ready) return;
     gs.glue.lend([kind, record ? record.text : ''], (key, key_size, text, size) =>
       Module._gs_kept_elsewhere(key, key_size, text, size, refused ? 1 : 0));
   }
