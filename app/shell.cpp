@@ -6,7 +6,9 @@
 
 #include "app/mirror/keys.h"
 #include "app/sheets/sheets.h"
+#include "app/store/journal.h"
 #include "app/store/store.h"
+#include "app/tally_journal.h"
 #include "core/outing/archive.h"
 
 namespace gs {
@@ -37,6 +39,11 @@ Shell::Shell() {
     }
   }
   session_.start_with(open_key_);
+  // contacts that came after the last save
+  Outing outing = session_.outing();
+  bool played = false;
+  for (const std::string& line : store::noted()) played = play(outing, line) || played;
+  if (played) session_.restore(std::move(outing), true);
   kept_settings_ = session_.settings;
 }
 
@@ -53,6 +60,7 @@ void Shell::frame() {
   const platform::View view = platform::view();
   const double now_s = platform::now_s();
   const float text = text_scale();
+  session_.tick({platform::utc_now_s(), double(platform::today().utc_offset_min)});
   hand_.reduced_motion = view.reduced_motion;
   hand_.begin_frame(now_s);
 
@@ -89,6 +97,8 @@ void Shell::frame() {
   ImGui::GetStyle().Colors[ImGuiCol_WindowBg] =
       ImGui::ColorConvertU32ToFloat4(look::theme(session_.settings.theme).paper);
   hand_.end_frame();
+  const bool counting = session_.view.sheet == Sheet::on_air && session_.phase() == Phase::on_air;
+  if (std::exchange(awake_, counting) != counting) platform::keep_awake(counting);
   keep();
   if (hand_.moving() || hand_.pressing()) wake_s = now_s;
   if (wake_s != 0) wake_s <= now_s ? platform::wake(1) : platform::wake_in(wake_s - now_s);
@@ -119,6 +129,10 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::text(ui);
     case Sheet::outings:
       return sheets::outings(ui);
+    case Sheet::on_air:
+    case Sheet::after:
+    case Sheet::card:
+      return sheets::on_air(ui);
   }
 }
 
@@ -219,6 +233,7 @@ void Shell::publish(parts::Ui& ui) {
 }
 
 void Shell::keep() {
+  for (const std::string& line : session_.take_noted()) store::note(line);
   if (!session_.held()) session_.put_away();
   for (const RecordWrite& write : session_.shelf.take_writes())
     write.text ? store::save(write.key, *write.text) : store::remove(write.key);
@@ -258,12 +273,13 @@ void Shell::give_keyboard(std::string id) {
 }
 
 void Shell::key(const platform::KeyPress& press) {
+  const bool counting = session_.view.sheet == Sheet::on_air && session_.phase() == Phase::on_air;
   if (typing_.has(focus_) && typing_.key(press)) {
     // it went into the text field
   } else if (press.key == platform::Key::undo) {
-    session_.undo();
+    if (!counting) session_.undo();
   } else if (press.key == platform::Key::redo) {
-    session_.redo();
+    if (!counting) session_.redo();
   } else if (press.key == platform::Key::escape) {
     if (session_.view.panel != Panel::none) {
       session_.view.panel = Panel::none;
@@ -310,6 +326,7 @@ void Shell::act(const platform::MirrorAction& action) {
 void Shell::view_changed() { platform::wake(kSettleFrames); }
 
 void Shell::stored(bool ok) {
+  if (ok && !is_on_air(session_.outing().happened)) store::forget_noted();
   if (store_failed_ == !ok) return;
   store_failed_ = !ok;
   platform::wake(kSettleFrames);

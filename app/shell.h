@@ -56,6 +56,7 @@ class Shell : public platform::Host {
   std::string focus_, opener_;  // opener: what had the keyboard when the panel opened
   Panel panel_ = Panel::none;
   Settings kept_settings_;
+  bool awake_ = false;  // as the platform was told
   bool update_waits_ = false, store_failed_ = false;
   std::string open_key_;  // which outing the store has as the open one
   std::vector<look::TextRecord>* record_ = nullptr;

@@ -10,16 +10,31 @@ namespace {
 
 constexpr std::string_view kLineTheory = "exact theory of the uniform lossy line; docs/methods/feedline";
 
-constexpr L kPowerRests[] = {
-    L::battery_capacity_ah,       L::battery_chemistry,       L::battery_temperature_c,
-    L::battery_health_pct,        L::battery_reserve_pct,     L::battery_used_ah,
-    L::spare_capacity_ah,         L::radio_transmit_power_w,  L::radio_mode,
-    L::radio_transmit_share_pct,  L::radio_receive_current_a, L::radio_full_power_current_a,
-    L::radio_keyed_idle_current_a};
+constexpr L kPowerRests[] = {L::battery_capacity_ah,
+                             L::battery_chemistry,
+                             L::battery_temperature_c,
+                             L::battery_health_pct,
+                             L::battery_reserve_pct,
+                             L::battery_used_ah,
+                             L::spare_capacity_ah,
+                             L::radio_transmit_power_w,
+                             L::radio_mode,
+                             L::radio_transmit_share_pct,
+                             L::radio_receive_current_a,
+                             L::radio_full_power_current_a,
+                             L::radio_keyed_idle_current_a,
+                             L::radio_accessories_a,
+                             L::radio_minimum_supply_v,
+                             L::lead_length_m,
+                             L::lead_wire,
+                             L::battery_max_current_a,
+                             L::battery_cut_off_v,
+                             L::radio_over_s,
+                             L::lead_temperature_c};
 constexpr L kCurrentRests[] = {L::radio_receive_current_a,    L::radio_full_power_current_a,
                                L::radio_keyed_idle_current_a, L::radio_transmit_power_w,
                                L::radio_full_power_w,         L::radio_mode,
-                               L::radio_transmit_share_pct};
+                               L::radio_transmit_share_pct,   L::radio_accessories_a};
 constexpr L kSupplyRests[] = {L::lead_length_m,
                               L::lead_wire,
                               L::battery_capacity_ah,
@@ -27,7 +42,14 @@ constexpr L kSupplyRests[] = {L::lead_length_m,
                               L::battery_temperature_c,
                               L::radio_transmit_power_w,
                               L::radio_full_power_current_a,
-                              L::radio_minimum_supply_v};
+                              L::radio_minimum_supply_v,
+                              L::radio_over_s,
+                              L::lead_temperature_c};
+constexpr L kPeakRests[] = {L::radio_transmit_power_w, L::radio_full_power_w, L::radio_full_power_current_a,
+                            L::radio_keyed_idle_current_a, L::radio_accessories_a};
+constexpr L kLeadRests[] = {L::lead_length_m, L::lead_wire, L::radio_transmit_power_w,
+                            L::radio_full_power_current_a, L::lead_temperature_c};
+constexpr L kFuseRests[] = {L::lead_wire, L::radio_transmit_power_w, L::radio_full_power_current_a, L::radio_mode};
 constexpr L kAntennaRests[] = {L::antenna_kind, L::antenna_frequency_mhz};
 constexpr L kFitRests[] = {L::antenna_span_m, L::antenna_apex_m, L::antenna_kind, L::antenna_frequency_mhz};
 constexpr L kClockRests[] = {L::clock_leave_by_min, L::clock_arrive_min, L::clock_set_up_min,
@@ -48,7 +70,12 @@ constexpr L kRulesPowerRests[] = {L::radio_transmit_power_w, L::antenna_frequenc
 
 constexpr L kLookedAt[] = {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax};
 
-constexpr std::string_view kBatterySource = "charge counting with the chemistry's curves; docs/methods/power";
+constexpr std::string_view kBatterySource =
+    "lead-acid: kinetic law with the maker's voltages; others: charge counted with curve and resistance; "
+    "docs/methods/power";
+constexpr std::string_view kBatteryAssumes =
+    "the average drains the charge, the peak tests the voltage; the range is the spread between packs and, for "
+    "usual currents, between sets";
 constexpr std::string_view kPaceSource = "Poisson contacts at a gamma distributed pace; docs/methods/pace";
 constexpr std::string_view kExposureSource =
     "FCC OET Bulletin 65 far field with ground reflection, 47 CFR 1.1310; docs/methods/safety";
@@ -66,7 +93,7 @@ constexpr Reading kReadings[] = {
      .unit = Unit::minute,
      .better = Better::more,
      .source = kBatterySource,
-     .assumes = "charge is counted with the average current; no recovery in the pauses",
+     .assumes = kBatteryAssumes,
      .formula = "until when the battery lasts \u2212 when one starts packing",
      .rests_on = kPowerRests},
     {.key = "power.runtime_h",
@@ -75,9 +102,9 @@ constexpr Reading kReadings[] = {
      .unit = Unit::hour,
      .better = Better::more,
      .source = kBatterySource,
-     .assumes = "charge is counted with the average current; no recovery in the pauses",
-     .formula =
-         "usable charge \u00F7 average current; ends earlier where the supply or the battery's current limit fails",
+     .assumes = kBatteryAssumes,
+     .formula = "until the first of: reserve, the set's minimum supply at key-down, the battery's cut-off, its "
+                "current limit",
      .rests_on = kPowerRests},
     {.key = "power.lasts_until_min",
      .name = "Lasts until",
@@ -85,7 +112,7 @@ constexpr Reading kReadings[] = {
      .unit = Unit::clock_minute,
      .better = Better::more,
      .source = kBatterySource,
-     .assumes = "charge is counted with the average current; no recovery in the pauses",
+     .assumes = kBatteryAssumes,
      .formula = "first call + runtime",
      .rests_on = kPowerRests},
     {.key = "power.left_at_leave_by_pct",
@@ -94,7 +121,7 @@ constexpr Reading kReadings[] = {
      .unit = Unit::percent,
      .better = Better::more,
      .source = kBatterySource,
-     .assumes = "charge is counted with the average current",
+     .assumes = kBatteryAssumes,
      .formula = "what is left after the time on the air, of what the battery gives",
      .rests_on = kPowerRests},
     {.key = "power.average_current_a",
@@ -104,8 +131,9 @@ constexpr Reading kReadings[] = {
      .digits = 2,
      .better = Better::less,
      .source = "input current follows the root of the power; docs/methods/power",
-     .assumes = "the mode's usual share of the key-down current; accessories left out",
-     .formula = "receive current while listening, mode's share of the key-down current while sending",
+     .assumes = "the mode's usual share of the key-down current",
+     .formula =
+         "receive current while listening, mode's share of the key-down current while sending, other loads always",
      .rests_on = kCurrentRests},
     {.key = "power.supply_at_key_down_v",
      .name = "Supply at key-down",
@@ -114,9 +142,40 @@ constexpr Reading kReadings[] = {
      .digits = 1,
      .better = Better::more,
      .source = "resting voltage less the battery's own resistance and the lead's; docs/methods/power",
-     .assumes = "5 milliohm of plugs and fuse; the lead as warm as the battery",
+     .assumes = "5 milliohm of plugs and fuse",
      .formula = "battery under load when it is least \u2212 current \u00D7 lead, there and back",
      .rests_on = kSupplyRests},
+    {.key = "radio.key_down_current_a",
+     .name = "Key-down current",
+     .link = Link::radio,
+     .unit = Unit::ampere,
+     .digits = 1,
+     .better = Better::less,
+     .source = "input current follows the root of the power; docs/methods/power",
+     .assumes = "13.8 V at the set; the antenna takes the power that the set lets go",
+     .formula =
+         "keyed idle + (full-power current \u2212 keyed idle) \u00D7 \u221A(power \u00F7 full power) + other loads",
+     .rests_on = kPeakRests},
+    {.key = "lead.drop_v",
+     .name = "Lost in the lead",
+     .link = Link::radio,
+     .unit = Unit::volt,
+     .digits = 2,
+     .better = Better::less,
+     .source = "ASTM B258 wire, IEC 60028 copper; docs/methods/power",
+     .assumes = "5 milliohm of plugs, fuse and holder",
+     .formula = "key-down current \u00D7 (both conductors + plugs and fuse)",
+     .rests_on = kLeadRests},
+    {.key = "lead.fuse_a",
+     .name = "Fuse at the battery",
+     .link = Link::radio,
+     .unit = Unit::ampere,
+     .digits = 1,
+     .source = "a fuse maker's application text; wires by boat wiring practice; docs/methods/power",
+     .assumes =
+         "blade fuses at 25 \u00B0C; the set maker's own fuse counts first, and never more than the wire carries",
+     .formula = "next size above key-down current and above current while sending \u00F7 0.75",
+     .rests_on = kFuseRests},
     {.key = "radio.turned_down_w",
      .name = "Set turns down",
      .link = Link::radio,
@@ -395,6 +454,27 @@ constexpr Reading kReadings[] = {
      .better = Better::less,
      .source = "by definition; docs/methods/kit",
      .formula = "weight of every piece, spares too"},
+    {.key = "kit.volume_l",
+     .name = "Room in the bag",
+     .link = Link::kit,
+     .unit = Unit::litre,
+     .digits = 0,
+     .better = Better::less,
+     .source = "by definition; docs/methods/kit",
+     .formula = "volume of every piece, spares too"},
+    {.key = "kit.set_up_min",
+     .name = "Set-up by the list",
+     .link = Link::kit,
+     .unit = Unit::minute,
+     .better = Better::less,
+     .source = "by definition; docs/methods/kit",
+     .formula = "each item's share of setting up, once"},
+    {.key = "kit.to_pack",
+     .name = "Still to pack",
+     .link = Link::kit,
+     .better = Better::less,
+     .source = "by definition; docs/methods/kit",
+     .formula = "items that are not ticked as packed, counted"},
 };
 static_assert(std::size(kReadings) == kReadingCount, "one row for every enumerator, in the same order");
 

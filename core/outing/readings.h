@@ -15,6 +15,9 @@ enum class R : unsigned char {
   power_left_at_leave_by_pct,
   power_average_current_a,
   power_supply_at_key_down_v,
+  radio_key_down_current_a,
+  lead_drop_v,
+  lead_fuse_a,
   radio_turned_down_w,
   feedline_matched_loss_db,
   feedline_total_loss_db,
@@ -48,6 +51,9 @@ enum class R : unsigned char {
   kit_chance_pct,
   kit_single_points,
   kit_weight_kg,
+  kit_volume_l,
+  kit_set_up_min,
+  kit_to_pack,
   count,
 };
 
