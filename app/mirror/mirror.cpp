@@ -8,9 +8,10 @@
 namespace gs::mirror {
 namespace {
 
-constexpr std::string_view kWords[] = {
-    "banner", "navigation", "main", "group",  "list",  "listitem", "dialog", "radiogroup", "table",   "row",
-    "cell",   "heading",    "text", "status", "image", "button",   "slider", "radio",      "checkbox"};
+constexpr std::string_view kWords[] = {"banner",       "navigation", "main",       "group", "list",
+                                       "listitem",     "dialog",     "radiogroup", "table", "row",
+                                       "columnheader", "cell",       "heading",    "text",  "status",
+                                       "image",        "button",     "slider",     "radio", "checkbox"};
 static_assert(std::size(kWords) == std::size_t(Role::checkbox) + 1, "one word for every role, in the same order");
 
 void put(std::string& out, std::string_view key, const std::string& json) {
