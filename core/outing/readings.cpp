@@ -59,6 +59,7 @@ constexpr L kSunHeightRests[] = {L::site_locator,       L::clock_utc_offset_min,
                                  L::clock_leave_by_min, L::clock_set_up_min,     L::clock_pack_down_min};
 constexpr L kWayRests[] = {L::site_locator, L::sky_toward_locator};
 constexpr L kStartRests[] = {L::clock_arrive_min, L::clock_set_up_min};
+constexpr L kCountRests[] = {L::pace_day_rule};
 constexpr L kUsualRests[] = {L::pace_per_hour, L::pace_spread_pct};
 constexpr L kPaceRests[] = {L::pace_per_hour,    L::pace_spread_pct,     L::pace_target,
                             L::pace_day_rule,    L::clock_arrive_min,    L::clock_leave_by_min,
@@ -384,13 +385,16 @@ constexpr Reading kReadings[] = {
          "UTC day counts and turns, the better day of two",
      .rests_on = kPaceRests},
     {.key = "pace.so_far",
-     .name = "Contacts so far",
+     .name = "Counted so far",
      .link = Link::contacts,
      .digits = 0,
      .better = Better::more,
      .source = "the tally",
      .assumes = "each press is a contact; duplicates are not known here",
-     .formula = "presses of the contact button, and what was forgotten and entered later"},
+     .formula =
+         "presses of the contact button, and what was forgotten and entered later; where the UTC day counts, "
+         "those of the better day",
+     .rests_on = kCountRests},
     {.key = "pace.now_per_hour",
      .name = "Pace",
      .link = Link::contacts,
