@@ -6,7 +6,9 @@
 
 #include "app/mirror/keys.h"
 #include "app/sheets/sheets.h"
+#include "app/store/journal.h"
 #include "app/store/store.h"
+#include "app/tally_journal.h"
 #include "core/outing/archive.h"
 
 namespace gs {
@@ -28,7 +30,10 @@ Shell::Shell() {
   if (!kept.outing.empty()) {
     LoadedOuting loaded = read_outing(kept.outing);
     if (loaded.refusal.empty()) {
-      session_.restore(std::move(loaded.outing));
+      // contacts that came after the last save
+      bool played = false;
+      for (const std::string& line : store::noted()) played = play(loaded.outing, line) || played;
+      session_.restore(std::move(loaded.outing), played);
       holds_saving_ = loaded.newer;
     } else {
       session_.notes.push_back("The kept outing could not be read: " + loaded.refusal);
@@ -54,6 +59,7 @@ void Shell::frame() {
   const platform::View view = platform::view();
   const double now_s = platform::now_s();
   const float text = text_scale();
+  session_.tick({platform::utc_now_s(), double(platform::today().utc_offset_min)});
   hand_.reduced_motion = view.reduced_motion;
   hand_.begin_frame(now_s);
 
@@ -90,6 +96,8 @@ void Shell::frame() {
   ImGui::GetStyle().Colors[ImGuiCol_WindowBg] =
       ImGui::ColorConvertU32ToFloat4(look::theme(session_.settings.theme).paper);
   hand_.end_frame();
+  const bool counting = session_.view.sheet == Sheet::on_air && session_.phase() == Phase::on_air;
+  if (std::exchange(awake_, counting) != counting) platform::keep_awake(counting);
   keep();
   if (hand_.moving() || hand_.pressing()) wake_s = now_s;
   if (wake_s != 0) wake_s <= now_s ? platform::wake(1) : platform::wake_in(wake_s - now_s);
@@ -118,6 +126,10 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::more(ui);
     case Sheet::text:
       return sheets::text(ui);
+    case Sheet::on_air:
+    case Sheet::after:
+    case Sheet::card:
+      return sheets::on_air(ui);
   }
 }
 
@@ -219,6 +231,7 @@ void Shell::publish(parts::Ui& ui) {
 }
 
 void Shell::keep() {
+  for (const std::string& line : session_.take_noted()) store::note(line);
   if (!holds_saving_ && session_.take_unsaved()) store::save_outing(write_outing(session_.outing()));
   if (!(session_.settings == kept_settings_)) {
     kept_settings_ = session_.settings;
@@ -254,12 +267,13 @@ void Shell::give_keyboard(std::string id) {
 }
 
 void Shell::key(const platform::KeyPress& press) {
+  const bool counting = session_.view.sheet == Sheet::on_air && session_.phase() == Phase::on_air;
   if (typing_.has(focus_) && typing_.key(press)) {
     // it went into the text field
   } else if (press.key == platform::Key::undo) {
-    session_.undo();
+    if (!counting) session_.undo();
   } else if (press.key == platform::Key::redo) {
-    session_.redo();
+    if (!counting) session_.redo();
   } else if (press.key == platform::Key::escape) {
     if (session_.view.panel != Panel::none) {
       session_.view.panel = Panel::none;
@@ -306,6 +320,7 @@ void Shell::act(const platform::MirrorAction& action) {
 void Shell::view_changed() { platform::wake(kSettleFrames); }
 
 void Shell::stored(bool ok) {
+  if (ok && !is_on_air(session_.outing().happened)) store::forget_noted();
   if (store_failed_ == !ok) return;
   store_failed_ = !ok;
   platform::wake(kSettleFrames);

@@ -55,6 +55,7 @@ class Shell : public platform::Host {
   std::string focus_, opener_;  // opener: what had the keyboard when the panel opened
   Panel panel_ = Panel::none;
   Settings kept_settings_;
+  bool awake_ = false;  // as the platform was told
   bool update_waits_ = false, store_failed_ = false;
   bool holds_saving_ = false;  // what is kept comes from a newer version: written over only when the person says so
   std::vector<look::TextRecord>* record_ = nullptr;

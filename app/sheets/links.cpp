@@ -1,4 +1,5 @@
 // What each link's sheet shows, in order.
+#include "app/parts/stints.h"
 #include "app/sheets/frame.h"
 
 namespace gs::sheets {
@@ -6,6 +7,25 @@ namespace gs::sheets {
 using parts::Ui;
 
 namespace {
+
+/// To the sheets of the day itself: counting, what happened, words for paper.
+void ways_of_the_day(Ui& ui) {
+  const Phase phase = ui.session.phase();
+  const auto way = [&](std::string_view id, std::string_view label, parts::Weight weight, look::Icon icon,
+                       Sheet to) {
+    if (ui.button(id, label, weight, icon)) {
+      ui.session.view.sheet = to;
+      ui.session.view.panel = Panel::none;
+      ui.wake_at(ui.now_s);
+    }
+    ui.gap();
+  };
+  way("day:on_air", phase == Phase::on_air ? "Back to counting" : "On the air", parts::Weight::main,
+      look::Icon::contacts, Sheet::on_air);
+  if (phase != Phase::planning)
+    way("day:after", "Planned and happened", parts::Weight::plain, look::Icon::check, Sheet::after);
+  way("day:card", "Field card", parts::Weight::plain, look::Icon::count, Sheet::card);
+}
 
 LinkSheet battery() {
   return {Link::battery,
@@ -76,7 +96,7 @@ LinkSheet contacts() {
           [](Ui& ui) { ui.time_line(); },
           {R::pace_expected_contacts, R::pace_so_far, R::pace_now_per_hour, R::pace_sure_min, R::clock_on_air_min,
            R::power_lasts_until_min, R::pace_mah_per_contact},
-          {},
+          ways_of_the_day,
           L::pace_per_hour,
           {L::pace_target, L::pace_spread_pct, L::pace_day_rule, L::clock_arrive_min, L::clock_leave_by_min}};
 }
@@ -87,7 +107,11 @@ LinkSheet clock() {
           [](Ui& ui) { ui.time_line(); },
           {R::clock_starts_min, R::clock_late_min, R::clock_pack_by_min, R::power_lasts_until_min,
            R::power_spare_min, R::pace_chance_of_target_pct},
-          {},
+          [](Ui& ui) {
+            parts::stints(ui);
+            ui.gap();
+            ways_of_the_day(ui);
+          },
           L::clock_leave_by_min,
           {L::clock_arrive_min, L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min}};
 }
@@ -98,7 +122,7 @@ LinkSheet safety() {
           {},
           {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
            R::rules_power_pct},
-          [](Ui& ui) { ui.cautions(); },
+          {},
           L::safety_busiest_share_pct,
           {L::safety_looked_at_lines, L::safety_looked_at_fuse,  L::safety_looked_at_coax,
            L::safety_people_m,        L::radio_transmit_power_w, L::radio_mode,
@@ -115,7 +139,7 @@ LinkSheet kit() {
   return {Link::kit,
           R::kit_chance_pct,
           {},
-          {R::kit_single_points, R::kit_weight_kg},
+          {R::kit_single_points, R::kit_weight_kg, R::kit_volume_l, R::kit_set_up_min, R::kit_to_pack},
           [](Ui& ui) { ui.kit_list(); },
           L::count,
           {}};

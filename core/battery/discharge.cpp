@@ -117,6 +117,30 @@ End end_of(const Law& law, const WellState& state, const Load& load, const Floor
   return end;
 }
 
+double hours_alone(const Pack& pack, const Load& load) {
+  const Law law = law_of(pack);
+  // cells that are counted are empty when their charge is; the wells' end is a voltage
+  const double cut_off_v = pack.chemistry->kinetic ? pack.chemistry->empty_v : 0;
+  return end_of(law, at_start(law, load), load, {0, cut_off_v, kNever}).hours;
+}
+
+double needed_label_ah(const Pack& pack, const Load& load, double hours) {
+  double large_ah = needed_capacity_ah(pack, average_a(load), hours);
+  if (!pack.chemistry->kinetic || large_ah <= 0) return large_ah;
+  const auto enough = [&](double label_ah) {
+    Pack tried = pack;
+    tried.capacity_ah = label_ah;
+    return hours_alone(tried, load) >= hours * (1 - 1e-12);
+  };
+  double small_ah = 0;
+  for (int i = 0; i < 60 && !enough(large_ah); ++i) large_ah *= 2;
+  while (large_ah - small_ah > 1e-7 * large_ah) {
+    const double middle_ah = (small_ah + large_ah) / 2;
+    (enough(middle_ah) ? large_ah : small_ah) = middle_ah;
+  }
+  return large_ah;
+}
+
 WellState after(const Law& law, const WellState& state, const Load& load, double hours) {
   return after(law.wells, state, average_a(load), hours);
 }

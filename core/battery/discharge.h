@@ -50,6 +50,12 @@ struct End {
 /// from the capacity at this health and temperature; where charge is counted, from the capacity at this load.
 End end_of(const Law& law, const WellState& state, const Load& load, const Floors& floors);
 
+/// Hours until a rested pack is at its reserve or empty, whatever the set needs.
+double hours_alone(const Pack& pack, const Load& load);
+
+/// The smallest label that lasts `hours` at this load, the rest of `pack` as it is. Within 1e-6 relative.
+double needed_label_ah(const Pack& pack, const Load& load, double hours);
+
 /// After `hours` of the stretch, on average over its overs.
 WellState after(const Law& law, const WellState& state, const Load& load, double hours);
 
