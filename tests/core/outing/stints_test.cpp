@@ -96,7 +96,7 @@ TEST_CASE("stints: what is worst of them stands for the outing") {
   CHECK(of(low)[R::antenna_fits_m].state == State::fails);
 }
 
-TEST_CASE("stints property: nothing NaN, more breaks never bring contacts or cost charge, 2,000 outings") {
+TEST_CASE("stints property: nothing NaN, a break never brings contacts, 2,000 outings") {
   constexpr unsigned kSeed = 20261126;
   std::mt19937_64 bits(kSeed);
   int compared = 0;
