@@ -30,7 +30,7 @@ std::string stranger(const std::vector<JsonMember>& members, std::string_view ki
     return "This is no file of " +
            std::string(kind == "outing"    ? "an outing"
                        : kind == "history" ? "earlier outings"
-                                           : "settings") +
+                                           : kind) +
            ": \"kind\" must be \"" + std::string(kind) + "\".";
   return {};
 }
