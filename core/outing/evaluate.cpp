@@ -26,6 +26,7 @@ Outlook evaluate(const Plan& plan, const Now& now) {
   joined.now = now;
   put_clock(plan, joined, out);
   put_feedline(plan, joined, out);
+  std::vector<StintJoin> stints = begin_stints(joined);
   put_power(plan, joined, out);
   put_antenna(plan, joined, out);
   put_sky(plan, joined, out);
@@ -33,6 +34,7 @@ Outlook evaluate(const Plan& plan, const Now& now) {
   put_safety(plan, joined, out);
   put_rules(plan, joined, out);
   put_kit(plan, out);
+  end_stints(stints, out);
   return out;
 }
 

@@ -74,11 +74,6 @@ void put_clock(const Plan& plan, Joined& joined, Outlook& out) {
 void put_pace(const Plan& plan, Joined& joined, Outlook& out) {
   const OutingDay& day = joined.day;
   const pace::Pace pace = pace_now(plan, day);
-  const bool counting = day.phase != Phase::planning;
-  put(out, R::pace_so_far, judge(plan, R::pace_so_far, counting ? contacts_in(plan.happened) : 0));
-  const pace::PaceRange range = pace::pace_range(pace, kEightInTen);
-  put(out, R::pace_now_per_hour,
-      ranged(plan, R::pace_now_per_hour, pace.per_hour, range.low_per_hour, range.high_per_hour));
   if (std::isfinite(joined.average_a)) {
     put(out, R::pace_mah_per_contact,
         judge(plan, R::pace_mah_per_contact, pace::charge_per_contact_mah(joined.average_a, pace.per_hour)));
@@ -86,9 +81,15 @@ void put_pace(const Plan& plan, Joined& joined, Outlook& out) {
     withhold(out, {R::pace_mah_per_contact}, joined.no_power);
   }
   if (joined.no_clock.doubt != Doubt::none) {
-    withhold(out, {R::pace_chance_of_target_pct, R::pace_expected_contacts, R::pace_sure_min}, joined.no_clock);
+    withhold(out,
+             {R::pace_so_far, R::pace_now_per_hour, R::pace_chance_of_target_pct, R::pace_expected_contacts,
+              R::pace_sure_min},
+             joined.no_clock);
     return;
   }
+  const pace::PaceRange range = pace::pace_range(pace, kEightInTen);
+  put(out, R::pace_now_per_hour,
+      ranged(plan, R::pace_now_per_hour, pace.per_hour, range.low_per_hour, range.high_per_hour));
   // The time on the air ends when packing starts or the battery ends, whichever is first, and contacts count until
   // then. A battery that is not known ends nothing.
   const bool cut = joined.runtime_min < joined.on_air_min;
@@ -109,6 +110,7 @@ void put_pace(const Plan& plan, Joined& joined, Outlook& out) {
     expected.high = std::max<double>(count.range->most, expected.value);
   }
   put_cut(R::pace_expected_contacts, expected);
+  put(out, R::pace_so_far, judge(plan, R::pace_so_far, count.counted));
   put(out, R::pace_sure_min,
       judge(plan, R::pace_sure_min, pace::minutes_for(pace, target - int(count.counted), kNineInTen)));
 }

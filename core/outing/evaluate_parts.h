@@ -32,6 +32,20 @@ struct Joined {
   Doubtful no_power;
 };
 
+/// A stint's own plan on the way through the links; evaluate_stints.cpp.
+struct StintJoin {
+  int stint;
+  const Plan* plan;
+  Joined joined;
+  Outlook out;
+};
+/// Joins the feed line of every stint that the outing is on the air in, and notes in the stretches what power
+/// leaves the radio.
+std::vector<StintJoin> begin_stints(Joined& joined);
+/// Feed line, antenna, safety and rules stand for the whole outing: where a stint's figure is worse, or not known,
+/// it takes the plan's place and says which stint it is.
+void end_stints(std::vector<StintJoin>& stints, Outlook& out);
+
 inline void put(Outlook& out, R id, const Figure& figure) { out.at[std::size_t(id)] = figure; }
 inline void withhold(Outlook& out, std::initializer_list<R> ids, Doubtful why) {
   for (const R id : ids) put(out, id, unknown(why.doubt, why.culprit));

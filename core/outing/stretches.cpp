@@ -9,7 +9,7 @@ std::vector<Stretch> stretches_of(const Plan& plan, double from_min, double unti
   const auto add = [&](double from, double until, const Plan& holds, int stint) {
     from = std::max(from, from_min);
     until = std::min(until, until_min);
-    if (until > from) found.push_back({from, until, &holds, stint});
+    if (until > from) found.push_back({from, until, &holds, stint, &holds != &plan});
   };
   const auto begins = [&](std::size_t i) { return i < plan.stints.size() ? plan.stints[i].from_min : until_min; };
   add(from_min, begins(0), plan, -1);

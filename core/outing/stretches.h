@@ -14,7 +14,8 @@ namespace gs {
 struct Stretch {
   double from_min, until_min;
   const Plan* plan;  // as it is in this stretch: a stint's or the outing's own; never null
-  int stint;         // its row in Plan::stints, -1 where the outing's own plan holds
+  int stint;         // its row in Plan::stints, -1 before the first
+  bool own_plan;     // whether `plan` is the stint's own
   double leaves_w = std::numeric_limits<double>::quiet_NaN();  // power that the radio lets go in it
   double minutes() const { return until_min - from_min; }
 };

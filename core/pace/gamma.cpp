@@ -4,6 +4,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/pace/root.h"
+
 namespace gs::pace {
 namespace {
 
@@ -79,24 +81,24 @@ double gamma_quantile(double shape, double share) {
   if (!is_shape(shape) || !(share >= 0 && share <= 1)) return kNaN;
   if (share == 0) return 0;
   if (share == 1) return kInfinity;
-  // the smaller tail decides, so that neither end loses digits
+  // the smaller tail decides, so that neither end loses digits; by its logarithm, which is nearly straight
   const bool low_tail = share <= 0.5;
+  const double wanted = std::log(low_tail ? share : 1 - share);
   const auto over = [&](double x) {
-    return low_tail ? gamma_share(shape, x) >= share : gamma_rest(shape, x) <= 1 - share;
+    return low_tail ? std::log(gamma_share(shape, x)) - wanted : wanted - std::log(gamma_rest(shape, x));
   };
-  double low = 0, high = shape + 1;
-  while (!over(high)) {
-    low = high;
-    high *= 2;
+  double high = shape + 1, at_high = over(high);
+  while (at_high < 0) high *= 2, at_high = over(high);
+  double low = high / 2, at_low = over(low);
+  // quantiles of small shapes lie many decades below the mean
+  while (at_low >= 0) {
+    high = low;
+    at_high = at_low;
+    low /= 16;
+    if (low < 1e-290) return high;
+    at_low = over(low);
   }
-  while (high - low > 1e-13 * high && high > 1e-290) {
-    // far down bisection by ratio: quantiles of small shapes lie many decades below the mean
-    const double middle = low > 0 && high > 4 * low ? std::sqrt(low * high)
-                          : low > 0                 ? (low + high) / 2
-                                                    : high / 16;
-    (over(middle) ? high : low) = middle;
-  }
-  return high;
+  return root_between(low, high, at_low, at_high, 1e-13, over);
 }
 
 double beta_share(double a, double b, double x) {

@@ -24,7 +24,7 @@ double expected_contacts(Pace pace, double minutes);
 double chance_of_target(Pace pace, double minutes, int target);
 
 /// Minutes after which the chance of `target` contacts reaches `chance` (0 < chance < 1). 0 for a target of 0;
-/// infinite where the pace is 0. Bisection to 1e-9 relative.
+/// infinite where the pace is 0. Within 1e-9 relative.
 double minutes_for(Pace pace, int target, double chance);
 
 /// Least and most contacts that `share` (0..1, say 0.8) of such outings bring: the quantiles (1 -/+ share)/2.
