@@ -18,7 +18,14 @@ namespace gs {
 enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card };
 
 /// A panel that covers part of the sheet; the chain stays.
-enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten };
+enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten, turned };
+
+/// Of Panel::turned: the reading that is to reach a value, and the levers that may be changed for it.
+struct Turn {
+  R reading = R::count;
+  double wanted = 0, step = 1, most = 1;
+  std::vector<L> levers, may;
+};
 
 struct View {
   Sheet sheet = Sheet::overview;
@@ -32,6 +39,7 @@ struct View {
   std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
+  Turn turn;
   double flash_until_s = 0;  // of the contact button, monotonic
 };
 
@@ -60,7 +68,7 @@ class Session {
   void set_kit(std::vector<kit::Item> kit, std::string what);  // one step of undo; nothing where it is the same
   void set_stints(std::vector<Stint> stints, std::string what, int gesture = 0);  // one step of undo
   void rename(std::string name);
-  void set_date(std::string date);  // ISO 8601
+  void set_date(std::string date);    // ISO 8601
   void set_licence(std::string key);  // of the settings; the outing is worked out anew
   void pin();
   void unpin();

@@ -111,6 +111,11 @@ class Ui {
   void headline(R id, std::string_view beside, std::string_view spoken_beside);  // the one headline of a sheet
   void why_panel();
 
+  // --- turned round (turn_round.cpp): what one lever would have to be
+  void turn_target();   // the value to reach, with steppers
+  void turn_answers();  // a lever an answer, each taken by a tap
+  void turn_choices();  // which levers may change, and the way back
+
   // --- instruments of one sheet each
   void chain_strip(Link open);  // chain_strip.cpp: above every sheet
   void chain_overview();        // chain_overview.cpp

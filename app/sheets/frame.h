@@ -10,6 +10,12 @@
 
 namespace gs::sheets {
 
+/// The sheet's question turned round: which levers may change so that the headline reaches a value.
+struct TurnOffer {
+  std::function<std::string(const Session&)> question;  // "Which battery for 3 h 00?"; "" where there is none
+  std::function<Turn(const Session&)> turn;
+};
+
 struct LinkSheet {
   Link link;
   R headline;                               // count: none
@@ -18,6 +24,7 @@ struct LinkSheet {
   std::function<void(parts::Ui&)> below;    // under the readings; may be empty
   L slider;                                 // the lever that lies open; count: none
   std::vector<L> levers;                    // rows
+  TurnOffer turn{};                         // may be empty
 };
 
 void link_sheet(parts::Ui& ui, const LinkSheet& sheet);
