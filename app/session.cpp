@@ -1,5 +1,6 @@
 #include "app/session.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "app/tally_journal.h"
@@ -115,6 +116,24 @@ void Session::go_to_pin() {
   history_.record(outing_, "going back to the pin", false);
   outing_.set = *outing_.pinned;
   changed();
+}
+
+void Session::remember_item(const std::string& old_name, const kit::Item& item) {
+  std::vector<kit::Item>& own = settings.own_items;
+  const auto named = [&own](const std::string& name) {
+    return std::find_if(own.begin(), own.end(), [&name](const kit::Item& one) { return one.name == name; });
+  };
+  kit::Item bare = item;  // what was ticked belongs to one outing
+  bare.charged = bare.packed = bare.stowed = false;
+  if (const auto other = named(item.name); item.name != old_name && other != own.end()) own.erase(other);
+  if (const auto at = named(old_name); at != own.end())
+    *at = std::move(bare);
+  else if (own.size() < kMostKitItems)
+    own.push_back(std::move(bare));
+}
+
+void Session::forget_item(const std::string& name) {
+  std::erase_if(settings.own_items, [&name](const kit::Item& one) { return one.name == name; });
 }
 
 void Session::set_licence(std::string key) {

@@ -68,6 +68,9 @@ class Session {
   void set_kit(std::vector<kit::Item> kit, std::string what);  // one step of undo; nothing where it is the same
   void set_stints(std::vector<Stint> stints, std::string what, int gesture = 0);  // one step of undo
   void rename(std::string name);
+  /// An item of the person's own making, to be offered again; takes the place of the one called `old_name`.
+  void remember_item(const std::string& old_name, const kit::Item& item);
+  void forget_item(const std::string& name);
   void set_date(std::string date);    // ISO 8601
   void set_licence(std::string key);  // of the settings; the outing is worked out anew
   void pin();

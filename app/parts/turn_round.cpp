@@ -2,6 +2,7 @@
 // the links that it touches.
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "app/parts/change.h"
 #include "app/parts/ui.h"
@@ -21,6 +22,15 @@ constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::ant
 
 std::string goal_text(const Turn& turn, const Style& style) {
   return say_quantity(turn.wanted, reading(turn.reading).unit, reading(turn.reading).digits, style);
+}
+
+/// "12 to 14 Ah": the unit once where both have the same.
+std::string change_text(const std::string& before, const std::string& after) {
+  if (before == after) return after;
+  const std::size_t one = before.rfind(' '), other = after.rfind(' ');
+  const bool same_unit = one != std::string::npos && other != std::string::npos &&
+                         before.substr(one) == after.substr(other) && before.find(' ') == one;
+  return (same_unit ? before.substr(0, one) : before) + " to " + after;
 }
 
 std::string price_of(const Session& session, const Answer& answer) {
@@ -153,7 +163,10 @@ void Ui::turn_answers() {
   const auto ways =
       std::count_if(answers.begin(), answers.end(), [](const Answer& a) { return a.trouble.empty(); });
   title(std::string(link_name(row_of.link)) + ", turned round", "turn:title");
-  const std::string counted = ways == 0 ? "No way" : ways == 1 ? "One way" : std::to_string(ways) + " ways";
+  constexpr const char* kCounted[] = {"No way",    "One way",   "Two ways", "Three ways",
+                                      "Four ways", "Five ways", "Six ways", "Seven ways"};
+  const std::string counted =
+      std::size_t(ways) < std::size(kCounted) ? kCounted[ways] : std::to_string(ways) + " ways";
   section(counted + " to " + lower_first(std::string(row_of.name)) + " " + goal_text(turn, style) + ".",
           "turn:ways");
   paragraph("Each changes one thing only, and just reaches it.", "turn:each", theme.ink2);
@@ -178,7 +191,7 @@ void Ui::turn_answers() {
     if (hand.down(id)) pen.fill(box, fill);
     pen.push_ground(fill);
     const std::string before = value_text(session.plan(), answer.lever, style);
-    const std::string change = before == answer.said ? answer.said : before + " to " + answer.said;
+    const std::string change = change_text(before, answer.said);
     const bool own_line =
         pen.width(name, Face::bold, type::kBody) + pen.figure_width(change, type::kValue) > box.w - 20;
     pen.text(box.x, box.y + 28, name, Face::bold, type::kBody, theme.ink);

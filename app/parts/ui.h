@@ -99,6 +99,12 @@ class Ui {
   void text_field(TextField field);  // label, field, below it the hint or what is wrong
   void text_lever(L id);
 
+  struct TickRow {
+    std::string id, name, words, note;   // note: small and slanted, where it comes from
+    bool ticked = false, round = false;  // round: something to look at; else something to do
+  };
+  bool tick_row(const TickRow& row);  // tick_row.cpp; true when it was tapped
+
   // --- levers (lever.cpp, keypad.cpp)
   void slider(L id);       // the whole control
   void lever_row(L id);    // a row that unfolds into a slider or chips
@@ -129,7 +135,9 @@ class Ui {
   void time_line();                             // time_line.cpp: arrival to leave-by, the battery under it
   void what_ifs(int most);                      // what_ifs.cpp: one step of each lever that helps
   void kit_list();                              // kit_list.cpp: what is carried, its spares, what else may come
-  void cautions();                              // cautions.cpp: what to look at, to do, to know
+  /// cautions.cpp: what to look at, to do, to know; on another link's sheet those that it raises.
+  void cautions(Link link);
+  void may_transmit();  // cautions.cpp: may one transmit here, in one line
 
  private:
   struct ScrollState {

@@ -57,6 +57,11 @@ void figures(Ui& ui, const LinkSheet& sheet) {
     ui.gap();
     sheet.below(ui);
   }
+  if (sheet.link == Link::antenna || sheet.link == Link::contacts || sheet.link == Link::safety) {
+    ui.gap();
+    ui.may_transmit();
+  }
+  ui.cautions(sheet.link);
   if (sheet.headline == R::count && sheet.readings.empty())
     ui.paragraph("Not known. This link joins later; the others do not wait for it.", "sheet:none", ui.theme.ink2);
 }

@@ -79,17 +79,17 @@ LinkSheet battery() {
 }
 
 LinkSheet radio() {
-  return {
-      Link::radio,
-      R::power_supply_at_key_down_v,
-      {},
-      {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
-       R::radio_turned_down_w, R::power_runtime_h},
-      {},
-      L::radio_transmit_power_w,
-      {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
-       L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
-       L::lead_length_m, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner, L::radio_fold_back_swr}};
+  return {Link::radio,
+          R::power_supply_at_key_down_v,
+          {},
+          {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
+           R::radio_turned_down_w, R::power_runtime_h},
+          {},
+          L::radio_transmit_power_w,
+          {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
+           L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
+           L::lead_length_m, L::lead_contacts_ohm, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner,
+           L::radio_fold_back_swr}};
 }
 
 LinkSheet feedline() {
@@ -157,7 +157,7 @@ LinkSheet safety() {
           {},
           {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
            R::rules_power_pct},
-          [](Ui& ui) { ui.cautions(); },
+          {},
           L::safety_busiest_share_pct,
           {L::safety_looked_at_lines, L::safety_looked_at_fuse,  L::safety_looked_at_coax,
            L::safety_people_m,        L::radio_transmit_power_w, L::radio_mode,
@@ -174,7 +174,7 @@ LinkSheet kit() {
   return {Link::kit,
           R::kit_chance_pct,
           {},
-          {R::kit_single_points, R::kit_weight_kg},
+          {R::kit_single_points, R::kit_weight_kg, R::kit_volume_l, R::kit_set_up_min, R::kit_to_pack},
           [](Ui& ui) { ui.kit_list(); },
           L::count,
           {}};

@@ -47,7 +47,7 @@ def need_table(folder):
     rows = read_rows(folder, "kit-needs.csv", NEED_COLUMNS)
     refuse_duplicates(rows, "key")
     lines = [f"    {{{quoted(row.text('key'))}, {quoted(row.text('name'))}, "
-             f"{'true' if row.one_of('grade', ['vital', 'wise']) == 'vital' else 'false'}, {quoted(row.text('words'))}, "
+             f"Need::Grade::{row.one_of('grade', ['vital', 'wise', 'safety'])}, {quoted(row.text('words'))}, "
              f"{enumerator(row.evidence('evidence'))}, {quoted(row.text('source'))}}}," for row in rows]
     return table_file("core/kit/need.h", "gs::kit", "Need", "needs", [], lines)
 

@@ -20,4 +20,11 @@ std::vector<const Need*> unserved(std::span<const Item> items) {
   return missing;
 }
 
+std::vector<std::string_view> never_left() {
+  std::vector<std::string_view> keys;
+  for (const Need& need : needs())
+    if (need.grade == Need::Grade::safety) keys.push_back(need.key);
+  return keys;
+}
+
 }  // namespace gs::kit

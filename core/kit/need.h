@@ -12,8 +12,9 @@ namespace gs::kit {
 
 /// One job. `key` is an item's function.
 struct Need {
+  enum class Grade : unsigned char { vital, wise, safety };  // safety: never left at home to save weight
   std::string_view key, name;
-  bool vital;  // without it there is no outing; else it is wise to have
+  Grade grade;
   std::string_view words;
   Evidence evidence;
   std::string_view source;
@@ -26,5 +27,7 @@ const Need* find_need(std::string_view key);
 
 /// Needs that nothing in the list serves. Items with trouble serve nothing.
 std::vector<const Need*> unserved(std::span<const Item> items);
+/// Functions of grade safety, for may_stay_home.
+std::vector<std::string_view> never_left();
 
 }  // namespace gs::kit

@@ -44,11 +44,13 @@ constexpr L kSupplyRests[] = {L::lead_length_m,
                               L::radio_full_power_current_a,
                               L::radio_minimum_supply_v,
                               L::radio_over_s,
+                              L::lead_contacts_ohm,
                               L::lead_temperature_c};
 constexpr L kPeakRests[] = {L::radio_transmit_power_w, L::radio_full_power_w, L::radio_full_power_current_a,
                             L::radio_keyed_idle_current_a, L::radio_accessories_a};
-constexpr L kLeadRests[] = {L::lead_length_m, L::lead_wire, L::radio_transmit_power_w,
-                            L::radio_full_power_current_a, L::lead_temperature_c};
+constexpr L kLeadRests[] = {L::lead_length_m,          L::lead_wire,
+                            L::radio_transmit_power_w, L::radio_full_power_current_a,
+                            L::lead_contacts_ohm,      L::lead_temperature_c};
 constexpr L kFuseRests[] = {L::lead_wire, L::radio_transmit_power_w, L::radio_full_power_current_a, L::radio_mode};
 constexpr L kAntennaRests[] = {L::antenna_kind, L::antenna_frequency_mhz};
 constexpr L kFitRests[] = {L::antenna_span_m, L::antenna_apex_m, L::antenna_kind, L::antenna_frequency_mhz};
@@ -142,7 +144,7 @@ constexpr Reading kReadings[] = {
      .digits = 1,
      .better = Better::more,
      .source = "resting voltage less the battery's own resistance and the lead's; docs/methods/power",
-     .assumes = "5 milliohm of plugs and fuse",
+     .assumes = "a set that keeps its current at a lower supply",
      .formula = "battery under load when it is least \u2212 current \u00D7 lead, there and back",
      .rests_on = kSupplyRests},
     {.key = "radio.key_down_current_a",
@@ -163,7 +165,7 @@ constexpr Reading kReadings[] = {
      .digits = 2,
      .better = Better::less,
      .source = "ASTM B258 wire, IEC 60028 copper; docs/methods/power",
-     .assumes = "5 milliohm of plugs, fuse and holder",
+     .assumes = "stranded copper as solid wire of its gauge",
      .formula = "key-down current \u00D7 (both conductors + plugs and fuse)",
      .rests_on = kLeadRests},
     {.key = "lead.fuse_a",
