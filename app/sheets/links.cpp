@@ -106,14 +106,18 @@ LinkSheet feedline() {
 }
 
 LinkSheet antenna() {
-  return {
-      Link::antenna,
-      R::antenna_cut_length_m,
-      {},
-      {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio},
-      {},
-      L::antenna_apex_m,
-      {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_feed_r_ohm, L::antenna_feed_x_ohm}};
+  return {Link::antenna,
+          R::antenna_cut_length_m,
+          {},
+          {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio,
+           R::antenna_trim_m, R::antenna_low_m, R::antenna_against_full_db, R::antenna_width_mhz,
+           R::antenna_all_wire_m, R::antenna_rope_m},
+          {},
+          L::antenna_apex_m,
+          {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_end_m, L::antenna_wire,
+           L::antenna_wire_m, L::antenna_dip_mhz, L::antenna_radials, L::antenna_radial_m, L::antenna_whip_m,
+           L::antenna_coil_at_pct, L::antenna_coil_q, L::antenna_ground_ohm, L::antenna_transformer_db,
+           L::antenna_feed_r_ohm, L::antenna_feed_x_ohm}};
 }
 
 LinkSheet sky() {

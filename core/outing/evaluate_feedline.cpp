@@ -83,8 +83,14 @@ void put_feedline(const Plan& plan, Joined& joined, Outlook& out) {
     put(out, R::feedline_arrives_pct,
         ranged(plan, R::feedline_arrives_pct, 100 * share_through(join.loss.typical_db),
                100 * share_through(join.loss.most_db), 100 * share_through(join.loss.least_db)));
-    put(out, R::feedline_swr_at_radio, judge(plan, R::feedline_swr_at_radio, join.swr_at_radio));
-    put(out, R::antenna_swr, judge(plan, R::antenna_swr, join.swr_at_antenna));
+    const SwrRange& may = join.swr_range;
+    const double at_radio = join.swr_at_radio, at_antenna = join.swr_at_antenna;
+    put(out, R::feedline_swr_at_radio,
+        ranged(plan, R::feedline_swr_at_radio, at_radio, may.known() ? may.at_radio_least : at_radio,
+               may.known() ? may.at_radio_most : at_radio));
+    put(out, R::antenna_swr,
+        ranged(plan, R::antenna_swr, at_antenna, may.known() ? may.at_antenna_least : at_antenna,
+               may.known() ? may.at_antenna_most : at_antenna));
   } else {
     withhold(out, {R::feedline_total_loss_db, R::feedline_arrives_pct, R::feedline_swr_at_radio, R::antenna_swr},
              no_load);

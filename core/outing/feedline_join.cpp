@@ -4,7 +4,7 @@
 #include <cmath>
 #include <limits>
 
-#include "core/antenna/feed.h"
+#include "core/outing/antenna_setup.h"
 
 namespace gs {
 namespace {
@@ -50,6 +50,20 @@ void take_impedance(Complex load_ohm, FeedlineJoin& join) {
   join.loss = {loss_db, loss_db, loss_db};
 }
 
+/// What height and ground may make of the antenna's resistance, as SWR at both ends.
+SwrRange widest(const antenna::FeedPoint& feed, const FeedlineJoin& join) {
+  SwrRange range;
+  for (const Complex load_ohm : {feed.lowest_load_ohm, feed.highest_load_ohm}) {
+    const double at_antenna = feedline::swr(load_ohm, join.cable->z0_ohm);
+    const double at_radio = feedline::swr(feedline::input_impedance_ohm(join.line, load_ohm), join.cable->z0_ohm);
+    range.at_antenna_most = std::max(range.at_antenna_most, at_antenna);
+    range.at_radio_most = std::max(range.at_radio_most, at_radio);
+    range.at_antenna_least = std::min(range.at_antenna_least, at_antenna);
+    range.at_radio_least = std::min(range.at_radio_least, at_radio);
+  }
+  return range;
+}
+
 void join_load(const Plan& plan, FeedlineJoin& join) {
   const double z0_ohm = join.cable->z0_ohm;
   if (plan.has(L::antenna_feed_r_ohm)) {
@@ -59,16 +73,12 @@ void join_load(const Plan& plan, FeedlineJoin& join) {
   }
   if (!plan.has(L::feedline_measured_swr)) {
     if (plan.has(L::antenna_kind)) {
-      const antenna::Kind& kind = antenna::kinds()[std::size_t(plan[L::antenna_kind])];
-      const antenna::FeedPoint feed = antenna::feed_point(kind, plan[L::antenna_frequency_mhz]);
-      if (feed.resistance_ohm > 0 && feed.swr >= 1) {
-        // Behind a transformer the resistance is what it was wound for; the SWR that such a wire usually shows is
-        // not 1.
-        constexpr double kMeterOhm = 50;
-        const bool wound = kind.transformer_ratio > 1;
-        const double r_ohm = wound ? kMeterOhm * feed.swr : feed.resistance_ohm;
+      const antenna::FeedPoint feed =
+          antenna::feed_point(*antenna_kind(plan), plan[L::antenna_frequency_mhz], antenna_setup(plan));
+      if (std::isfinite(feed.load_ohm.real()) && std::isfinite(feed.load_ohm.imag())) {
         join.load_from = LoadFrom::antenna_kind;
-        take_impedance(r_ohm, join);
+        take_impedance(feed.load_ohm, join);
+        join.swr_range = widest(feed, join);
         return;
       }
     }

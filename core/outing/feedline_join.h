@@ -34,6 +34,12 @@ enum class Doubt : unsigned char {
 /// What is known of the load at the antenna's end, best first.
 enum class LoadFrom : unsigned char { none, impedance, swr_at_antenna, swr_at_radio, antenna_kind };
 
+/// SWR that the antenna may show at either end. Least above most: not known.
+struct SwrRange {
+  double at_antenna_least = 1e9, at_antenna_most = 1, at_radio_least = 1e9, at_radio_most = 1;
+  bool known() const { return at_antenna_least <= at_antenna_most; }
+};
+
 struct FeedlineJoin {
   // the cable, known when cable_doubt is none or outside_tested
   Doubt cable_doubt = Doubt::none;
@@ -48,6 +54,7 @@ struct FeedlineJoin {
   LoadFrom load_from = LoadFrom::none;
   feedline::Complex load_ohm{};  // only from an impedance
   double swr_at_antenna = 0, swr_at_radio = 0;
+  SwrRange swr_range{};        // only where the load is the antenna kind's
   feedline::LossRange loss{};  // one value three times when the impedance is known
 };
 FeedlineJoin join_feedline(const Plan& plan);

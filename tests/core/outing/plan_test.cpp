@@ -103,6 +103,7 @@ TEST_CASE("plan: every choice's keys survive the way into the plan and back") {
     if (row.kind != Kind::choice) continue;
     for (const Option& option : row.options()) {
       Outing outing = test::outing_of({{L::feedline_measured_swr, 2.0}});  // so that "measured at" applies
+      if (L(i) == L::antenna_wire) outing = with(std::move(outing), L::antenna_kind, std::string("dipole"));
       outing = with(std::move(outing), L(i), std::string(option.key));
       CHECK(refusal(L(i), std::string(option.key)) == "");
       CHECK(option_key(L(i), resolve(outing.set)[L(i)]) == option.key);
