@@ -15,7 +15,7 @@ namespace gs {
 namespace {
 
 // Beyond every row. Not L::count: that is where the first limit stands.
-constexpr L kNotJudged = L(0xFF);
+constexpr L kNotJudged = L(0xFFFF);
 
 /// Plain rows, then a limit and an ease row for each judged reading. Names live as long as the table.
 struct Table {
@@ -41,7 +41,7 @@ struct Table {
 
   Table() {
     for (const std::span<const LeverRow> part :
-         {radio_levers(), power_levers(), antenna_levers(), feedline_levers(), outing_levers()})
+         {radio_levers(), power_levers(), antenna_levers(), feedline_levers(), outing_levers(), safety_levers()})
       for (const LeverRow& row : part) rows[std::size_t(row.id)] = row.row;
     limit_of.fill(kNotJudged);
     for (const Limit& limit : limits()) {
