@@ -24,6 +24,9 @@ struct Asked {
   std::map<std::string, int, std::less<>> steps;  // +1, -1, +10, ...
 };
 
+struct Plot;
+struct Scene;
+
 enum class Weight : unsigned char { plain, main };
 
 class Ui {
@@ -121,6 +124,11 @@ class Ui {
   void turn_target();   // the value to reach, with steppers
   void turn_answers();  // a lever an answer, each taken by a tap
   void turn_choices();  // which levers may change, and the way back
+
+  // --- drawings any sheet may fill
+  /// A plot over the column's width. Returns where its reading cursor is wanted, when a hand or a key moved it.
+  std::optional<double> plot(const Plot& plot, float height);  // plot.h, plot.cpp
+  void to_scale(const Scene& scene, float height);             // to_scale.h, to_scale.cpp
 
   // --- instruments of one sheet each
   void chain_strip(Link open);  // chain_strip.cpp: above every sheet

@@ -27,6 +27,9 @@ struct LinkSheet {
   TurnOffer turn{};                         // may be empty
 };
 
+/// The drawing of the Battery sheet (discharge.cpp).
+void discharge(parts::Ui& ui);
+
 void link_sheet(parts::Ui& ui, const LinkSheet& sheet);
 
 }  // namespace gs::sheets

@@ -66,7 +66,7 @@ TurnOffer which_battery() {
 LinkSheet battery() {
   return {Link::battery,
           R::power_runtime_h,
-          {},
+          discharge,
           {R::power_spare_min, R::power_lasts_until_min, R::power_left_at_leave_by_pct, R::power_average_current_a,
            R::power_supply_at_key_down_v, R::pace_mah_per_contact},
           {},
