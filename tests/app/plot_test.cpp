@@ -87,9 +87,10 @@ struct Page {
   Session session;
   Hand hand;
   Asked asked;
+  Typing typing;
   look::Pen pen = stage.pen();
   std::vector<look::TextRecord> texts;
-  Ui ui{session, pen, hand, asked, {0, 0, 1024, 768}, 1};
+  Ui ui{session, pen, hand, asked, typing, {0, 0, 1024, 768}, 1};
   explicit Page(float width) {
     pen.record(&texts);
     ui.column(10, width, 10);
