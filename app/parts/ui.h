@@ -146,6 +146,7 @@ class Ui {
   /// cautions.cpp: what to look at, to do, to know; on another link's sheet those that it raises.
   void cautions(Link link);
   void may_transmit();  // cautions.cpp: may one transmit here, in one line
+  void safety_plan();   // safety_plan.cpp: the site from above, to scale
 
  private:
   struct ScrollState {
