@@ -21,7 +21,14 @@ namespace gs {
 enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card, outings, things };
 
 /// A panel that covers part of the sheet; the chain stays.
-enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten };
+enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten, turned };
+
+/// Of Panel::turned: the reading that is to reach a value, and the levers that may be changed for it.
+struct Turn {
+  R reading = R::count;
+  double wanted = 0, step = 1, most = 1;
+  std::vector<L> levers, may;
+};
 
 struct View {
   Sheet sheet = Sheet::overview;
@@ -36,6 +43,7 @@ struct View {
   const Check* check = nullptr;
   std::vector<Value> check_given;
   std::string copied;                  // what was last handed to the clipboard: its button says so
+  Turn turn;
   double flash_until_s = 0;            // of the contact button, monotonic
   std::set<std::string> adopted = {};  // keys of levers, on the sheet after the outing
 };

@@ -123,6 +123,11 @@ class Ui {
   /// Below an answer: its method, and the answer as text to the clipboard.
   void answer_foot(std::string_view id, Link link, const std::string& as_text);
 
+  // --- turned round (turn_round.cpp): what one lever would have to be
+  void turn_target();   // the value to reach, with steppers
+  void turn_answers();  // a lever an answer, each taken by a tap
+  void turn_choices();  // which levers may change, and the way back
+
   // --- drawings any sheet may fill
   /// A plot over the column's width. Returns where its reading cursor is wanted, when a hand or a key moved it.
   std::optional<double> plot(const Plot& plot, float height);  // plot.h, plot.cpp

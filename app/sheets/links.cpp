@@ -1,4 +1,7 @@
 // What each link's sheet shows, in order.
+#include <algorithm>
+#include <cmath>
+
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
 
@@ -27,10 +30,43 @@ void ways_of_the_day(Ui& ui) {
   way("day:card", "Field card", parts::Weight::plain, look::Icon::count, Sheet::card);
 }
 
+/// Hours that a person would ask for next: the stay, where the battery does not make it, else an hour more.
+double hours_to_ask(const Session& session) {
+  const double runtime_h = session.outlook()[R::power_runtime_h].value;
+  const double stay_h = (session.outlook()[R::clock_pack_by_min].value - session.plan()[L::clock_arrive_min] -
+                         session.plan()[L::clock_set_up_min]) /
+                        60;
+  if (!std::isfinite(runtime_h)) return runtime_h;
+  if (std::isfinite(stay_h) && stay_h > runtime_h) return std::ceil(4 * stay_h - 1e-9) / 4;
+  return std::min(99.0, std::floor(runtime_h) + 1);
+}
+
+TurnOffer which_battery() {
+  return {
+      [](const Session& session) {
+        const double hours = hours_to_ask(session);
+        return std::isfinite(hours)
+                   ? "Which battery for " + say_quantity(hours, Unit::hour, 0, session.style()) + "?"
+                   : std::string{};
+      },
+      [](const Session& session) {
+        Turn turn;
+        turn.reading = R::power_runtime_h;
+        turn.wanted = hours_to_ask(session);
+        turn.step = 0.25;
+        turn.most = 100;
+        turn.levers = {
+            L::battery_capacity_ah, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::spare_capacity_ah,
+            L::lead_wire,           L::lead_length_m,          L::battery_reserve_pct};
+        turn.may = {L::battery_capacity_ah, L::radio_transmit_power_w, L::radio_transmit_share_pct};
+        return turn;
+      }};
+}
+
 LinkSheet battery() {
   return {Link::battery,
           R::power_runtime_h,
-          {},
+          discharge,
           {R::power_spare_min, R::power_lasts_until_min, R::power_left_at_leave_by_pct, R::power_average_current_a,
            R::power_supply_at_key_down_v, R::pace_mah_per_contact},
           {},
@@ -38,21 +74,22 @@ LinkSheet battery() {
           {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
            L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
            L::battery_max_current_a, L::battery_cut_off_v, L::spare_capacity_ah, L::radio_accessories_a,
-           L::radio_over_s}};
+           L::radio_over_s},
+          which_battery()};
 }
 
 LinkSheet radio() {
-  return {
-      Link::radio,
-      R::power_supply_at_key_down_v,
-      {},
-      {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
-       R::radio_turned_down_w, R::power_runtime_h},
-      {},
-      L::radio_transmit_power_w,
-      {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
-       L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
-       L::lead_length_m, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner, L::radio_fold_back_swr}};
+  return {Link::radio,
+          R::power_supply_at_key_down_v,
+          {},
+          {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
+           R::radio_turned_down_w, R::power_runtime_h},
+          {},
+          L::radio_transmit_power_w,
+          {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
+           L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
+           L::lead_length_m, L::lead_contacts_ohm, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner,
+           L::radio_fold_back_swr}};
 }
 
 LinkSheet feedline() {

@@ -34,6 +34,7 @@ enum class L : unsigned short {
   lead_wire,
   lead_length_m,
   lead_temperature_c,
+  lead_contacts_ohm,
   antenna_kind,
   antenna_frequency_mhz,
   antenna_apex_m,

@@ -44,11 +44,13 @@ inline constexpr L kSupplyRests[] = {L::lead_length_m,
                                      L::radio_full_power_current_a,
                                      L::radio_minimum_supply_v,
                                      L::radio_over_s,
+                                     L::lead_contacts_ohm,
                                      L::lead_temperature_c};
 inline constexpr L kPeakRests[] = {L::radio_transmit_power_w, L::radio_full_power_w, L::radio_full_power_current_a,
                                    L::radio_keyed_idle_current_a, L::radio_accessories_a};
-inline constexpr L kLeadRests[] = {L::lead_length_m, L::lead_wire, L::radio_transmit_power_w,
-                                   L::radio_full_power_current_a, L::lead_temperature_c};
+inline constexpr L kLeadRests[] = {L::lead_length_m,          L::lead_wire,
+                                   L::radio_transmit_power_w, L::radio_full_power_current_a,
+                                   L::lead_contacts_ohm,      L::lead_temperature_c};
 inline constexpr L kFuseRests[] = {L::lead_wire, L::radio_transmit_power_w, L::radio_full_power_current_a,
                                    L::radio_mode};
 inline constexpr L kCutRests[] = {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_wire};
@@ -67,6 +69,9 @@ inline constexpr L kAllWireRests[] = {L::antenna_kind,   L::antenna_frequency_mh
                                       L::antenna_wire_m, L::antenna_radials,       L::antenna_radial_m};
 inline constexpr std::string_view kAntennaClosedForm =
     "radiation over all resistance at the feed point, closed form; docs/methods/antenna";
+inline constexpr L kImpedanceRests[] = {L::antenna_feed_r_ohm, L::antenna_feed_x_ohm, L::feedline_length_m,
+                                        L::feedline_cable, L::antenna_frequency_mhz};
+inline constexpr L kVoltageRests[] = {L::radio_transmit_power_w, L::feedline_measured_swr, L::antenna_feed_r_ohm};
 inline constexpr L kClockRests[] = {L::clock_leave_by_min, L::clock_arrive_min, L::clock_set_up_min,
                                     L::clock_pack_down_min};
 inline constexpr L kSunRests[] = {L::site_locator, L::clock_utc_offset_min};

@@ -29,6 +29,9 @@ void go(Stage& stage, Sheet sheet, Link link = Link::feedline, Panel panel = Pan
   view.panel = panel;
 }
 
+const std::vector<L> kTurnLevers = {L::battery_capacity_ah, L::radio_transmit_power_w, L::lead_wire,
+                                    L::radio_transmit_share_pct};
+
 const std::vector<Screen>& screens() {
   static const std::vector<Screen> all = {
       {"first run", [](Stage&) {}},
@@ -63,6 +66,26 @@ const std::vector<Screen>& screens() {
          s.open_sample();
          s.session().set(L::feedline_measured_swr, 90.0);
          go(s, Sheet::link);
+       }},
+      {"battery, turned round",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::battery, Panel::turned);
+         s.session().view.turn = {R::power_runtime_h, 3, 0.25, 100, kTurnLevers, kTurnLevers};
+       }},
+      {"battery, turned round, all may change and none can",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::battery, Panel::turned);
+         s.session().view.turn = {R::power_runtime_h, 99, 0.25, 100, kTurnLevers, kTurnLevers};
+       }},
+      {"lead-acid battery, pinned and changed",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().set(L::battery_chemistry, std::string("sealed_lead"));
+         s.session().pin();
+         s.session().set(L::radio_transmit_power_w, 20.0);
+         go(s, Sheet::link, Link::battery);
        }},
       {"why",
        [](Stage& s) {
