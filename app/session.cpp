@@ -13,8 +13,7 @@ void Session::changed() {
   outlook_ = evaluate(plan_);
   pinned_.reset();
   if (outing_.pinned) {
-    Plan plan = resolve(*outing_.pinned);
-    plan.kit = plan_.kit;  // the pin holds levers; what is carried is carried by both
+    Plan plan = resolve_pinned(outing_);
     Outlook outlook = evaluate(plan);
     pinned_ = Worked{std::move(plan), outlook};
   }
@@ -22,7 +21,7 @@ void Session::changed() {
 }
 
 void Session::open(Outing outing, std::string what) {
-  history_.record(outing_, std::move(what), false);
+  history_.record(outing_, std::move(what), false, true);
   outing_ = std::move(outing);
   last_lever_.reset();
   changed();

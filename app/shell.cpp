@@ -244,7 +244,7 @@ void Shell::key(const platform::KeyPress& press) {
   } else {
     const mirror::KeyEffect effect = mirror::effect_of(press, tree_, focus_);
     if (effect.focus) focus_ = *effect.focus;
-    if (!effect.press.empty()) hand_.press(effect.press);
+    if (!effect.press.empty()) hand_.press(effect.press, platform::now_s());
     if (effect.steps != 0) asked_.steps[focus_] += effect.steps;
     if (effect.set) asked_.set[focus_] = *effect.set;
   }
@@ -254,7 +254,7 @@ void Shell::key(const platform::KeyPress& press) {
 void Shell::act(const platform::MirrorAction& action) {
   switch (action.verb) {
     case platform::MirrorAction::Verb::press:
-      hand_.press(action.id);
+      hand_.press(action.id, platform::now_s());
       break;
     case platform::MirrorAction::Verb::set:
       asked_.set[action.id] = action.number;

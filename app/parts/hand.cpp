@@ -54,6 +54,11 @@ void Hand::begin_frame(double now_s) {
     start_slide({{}, start_x_, start_y_, now_s}, false);
 }
 
+std::vector<double> Hand::taps(std::string_view id) const {
+  const auto at = tapped_.find(id);
+  return at == tapped_.end() ? std::vector<double>{} : at->second;
+}
+
 void Hand::end_frame() {
   targets_ = std::move(next_);
   next_.clear();
@@ -160,7 +165,7 @@ void Hand::move(const Event& event) {
 
 void Hand::finish(const Event& event) {
   if (mode_ == Mode::press && !used_up_ && captured_target_.box.grown(kForgive).holds(event.x, event.y)) {
-    tapped_.insert(captured_);
+    tapped_[captured_].push_back(event.at_s);
   } else if (mode_ == Mode::wait_slide) {
     start_slide(event, false);  // a tap on the track: straight there
   }

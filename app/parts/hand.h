@@ -3,7 +3,6 @@
 #pragma once
 
 #include <map>
-#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,6 +25,7 @@ struct Scratch {
   bool begun = false;
   float grip = 0;             // slider: thumb's centre minus where the finger took hold
   double repeat_until_s = 0;  // stepper: repeats are done up to this time
+  double from = 0, to = 0;    // time line: ends of its scale, which must not move under the finger
 };
 
 /// A drag over a slider, in logical px.
@@ -50,7 +50,9 @@ class Hand {
   /// The frame is drawn once more because something changed: what was done is not done twice.
   void again();
 
-  bool tapped(std::string_view id) const { return tapped_.count(std::string(id)) != 0; }
+  bool tapped(std::string_view id) const { return tapped_.count(id) != 0; }
+  /// When it was tapped since the last frame, monotonic seconds: more than one time where a frame took long.
+  std::vector<double> taps(std::string_view id) const;
   bool down(std::string_view id) const { return captured_ == id && mode_ == Mode::press; }
   double down_since() const { return down_since_; }
   /// The press was used up by holding: no tap follows.
@@ -59,9 +61,8 @@ class Hand {
   int gesture() const { return gesture_; }
   const std::vector<Target>& targets() const { return targets_; }
   bool pressing() const { return mode_ != Mode::idle; }
-  void press(std::string id) {
-    tapped_next_.insert(std::move(id));
-  }  // as if tapped: keyboard, assistive technology
+  /// As if tapped: keyboard, assistive technology.
+  void press(const std::string& id, double now_s) { tapped_next_[id].push_back(now_s); }
 
   /// How far the area is scrolled, logical px; kept within 0..most.
   float scroll(std::string_view id, float most);
@@ -91,7 +92,7 @@ class Hand {
 
   std::vector<Target> targets_, next_;
   std::vector<Event> events_;
-  std::set<std::string> tapped_, tapped_next_;
+  std::map<std::string, std::vector<double>, std::less<>> tapped_, tapped_next_;
   std::map<std::string, Area, std::less<>> scroll_;
   Mode mode_ = Mode::idle;
   std::string captured_, scrolled_, drag_id_;

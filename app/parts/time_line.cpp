@@ -1,4 +1,6 @@
 // The outing along the clock: set-up and pack-down hatched, on the air solid, how long the battery lasts under it.
+#include "app/parts/time_line.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -20,6 +22,20 @@ std::string clock_text(double minutes) { return say_quantity(minutes, Unit::cloc
 
 }  // namespace
 
+/// From a quarter of an hour before arrival to three quarters after leaving; held while an edge is dragged.
+TimeScale Ui::time_scale() {
+  const Plan& plan = session.plan();
+  constexpr double kBefore = 15, kAfter = 45;
+  TimeScale scale{plan[L::clock_arrive_min] - kBefore, plan[L::clock_leave_by_min] + kAfter};
+  for (const TimeEdge& edge : time_edges(session)) {
+    if (!hand.drag(edge.id)) continue;
+    Scratch& press = hand.scratch;
+    if (press.to <= press.from) press.from = scale.from_min, press.to = scale.to_min;
+    scale = {press.from, press.to};
+  }
+  return scale;
+}
+
 void Ui::time_line() {
   const Plan& plan = session.plan();
   const Outlook& out = session.outlook();
@@ -38,8 +54,9 @@ void Ui::time_line() {
   const double ends = starts + on_air.value;  // the battery may end it before packing starts
   const Figure& lasts = out[R::power_lasts_until_min];
   const bool battery_known = lasts.state != State::unknown;
-  const double from = arrive - 15, to = leave + 45;
-  const Box box = take(battery_known ? 146 : 108);
+  const TimeScale scale = time_scale();
+  const double from = scale.from_min, to = scale.to_min;
+  const Box box = take(92);
   const auto x_of = [&](double minute) {
     return box.x + box.w * float(std::clamp((minute - from) / (to - from), 0.0, 1.0));
   };
@@ -84,7 +101,9 @@ void Ui::time_line() {
     pen.line({at_x, foot}, {at_x, foot + 8}, theme.ink, look::stroke::kLine);
     const std::string text = clock_text(hour * 60);
     const float half = pen.width(text, Face::regular, type::kTick) / 2;
-    if (hour % step == 0 && at_x - half >= box.x && at_x + half <= box.right())
+    const auto stands_on = [&](double edge) { return std::abs(x_of(edge) - at_x) < half + 4; };
+    const bool free = !stands_on(arrive) && !stands_on(starts) && !stands_on(pack_by) && !stands_on(leave);
+    if (hour % step == 0 && free && at_x - half >= box.x && at_x + half <= box.right())
       pen.text(at_x, foot + 25, text, Face::regular, type::kTick, theme.ink2, look::Align::centre);
   }
   std::string sentence = "Arrive " + clock_text(arrive) + ", on the air from " + clock_text(starts) + " for " +
@@ -101,8 +120,13 @@ void Ui::time_line() {
         pen.text(at_x, top - 10, text, Face::bold, type::kTick, theme.blue, look::Align::centre);
     }
   }
+  if (battery_known)
+    sentence += ", battery until " + clock_text(lasts.value) + ", " +
+                std::string(state_word(out[R::power_spare_min].state));
+  node(Role::image, "timeline", "The outing along the clock", box).value = sentence;
+  time_line_edges(scale, {box.x, top, box.w, height});
   if (battery_known) {
-    const float line_y = foot + 60;
+    const float line_y = take(36).y + 20;
     const State state = out[R::power_spare_min].state;
     const ImU32 colour = colour_of(theme, state);
     const std::string text = "battery to " + clock_text(lasts.value);
@@ -113,9 +137,7 @@ void Ui::time_line() {
     pen.text(right_of ? end_x + 18 : std::max(box.x, std::min(end_x, box.right()) - 18),
              right_of ? line_y + 6 : line_y - 12, text, Face::bold, type::kLabel, colour,
              right_of ? look::Align::left : look::Align::right);
-    sentence += ", battery until " + clock_text(lasts.value) + ", " + std::string(state_word(state));
   }
-  node(Role::image, "timeline", "The outing along the clock", box).value = sentence;
 }
 
 }  // namespace gs::parts

@@ -15,6 +15,8 @@
 
 namespace gs::parts {
 
+struct TimeScale;
+
 /// Requests of a keyboard or an assistive technology, by id; a press goes through Hand.
 struct Asked {
   std::map<std::string, double, std::less<>> set;
@@ -124,6 +126,8 @@ class Ui {
     float start_y;
   };
   void place(mirror::Node& record, look::Box box) const;
+  TimeScale time_scale();
+  void time_line_edges(const TimeScale& scale, look::Box bar);  // time_line_edges.cpp
   std::vector<std::string> groups_;
   std::vector<ScrollState> scrolls_;
 };

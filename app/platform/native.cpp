@@ -216,6 +216,9 @@ std::string_view open_page(std::string_view page) {
     if (one.page == page) return one.text;
   return {};
 }
+void keep_awake(bool) {}  // a desktop's own saver is left alone
+void vibrate(int) {}
+bool print(std::string_view) { return false; }
 void take_update() {}
 
 }  // namespace gs::platform

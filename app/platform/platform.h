@@ -101,6 +101,14 @@ struct Today {
   int utc_offset_min = 0;  // how far the local clock stands before UTC (UTC-4: -240)
 };
 Today today();
+double utc_now_s();  // seconds of UTC since 1970-01-01 as this machine's clock has them; it may be set back
+/// Asks the machine not to darken the screen while `on`; asked again by itself when the page comes back into sight.
+/// Where that is not offered nothing happens.
+void keep_awake(bool on);
+void vibrate(int milliseconds);  // a short buzz under the finger, where the machine has one
+/// Sets words for paper and opens the machine's printing: {"title", "parts": [{"heading", "rows": [[label, value]],
+/// "lines": [text]}]}. False: there is none here.
+bool print(std::string_view json);
 void take_update();  // the person said so: start the waiting build
 
 }  // namespace gs::platform

@@ -28,6 +28,9 @@ EM_JS(void, page_save_file, (const char* name, int name_size, const char* text, 
   groundsheet.glue.save_file(UTF8ToString(name, name_size), UTF8ToString(text, size)); });
 EM_JS(void, page_pick_file, (), { groundsheet.glue.pick_file(); });
 EM_JS(void, page_open, (const char* page, int size), { groundsheet.glue.open_page(UTF8ToString(page, size)); });
+EM_JS(void, page_keep_awake, (int on), { groundsheet.machine.keep_awake(!!on); });
+EM_JS(void, page_vibrate, (int milliseconds), { groundsheet.machine.vibrate(milliseconds); });
+EM_JS(void, page_print, (const char* json, int size), { groundsheet.machine.print(JSON.parse(UTF8ToString(json, size))); });
 EM_JS(void, page_take_update, (), { groundsheet.install.take(); });
 // clang-format on
 
@@ -198,6 +201,12 @@ bool pick_file() {
 std::string_view open_page(std::string_view page) {
   page_open(page.data(), static_cast<int>(page.size()));
   return {};
+}
+void keep_awake(bool on) { page_keep_awake(on ? 1 : 0); }
+void vibrate(int milliseconds) { page_vibrate(milliseconds); }
+bool print(std::string_view json) {
+  page_print(json.data(), static_cast<int>(json.size()));
+  return true;
 }
 void take_update() { page_take_update(); }
 

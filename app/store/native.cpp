@@ -1,12 +1,10 @@
 // Two copies of each record under the person's own data folder; a copy carries the checksum of its text.
-#include <cinttypes>
-#include <cstdint>
-#include <cstdio>
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
 
+#include "app/store/checksum.h"
+#include "app/store/folder.h"
 #include "app/store/store.h"
 
 namespace gs::store {
@@ -14,25 +12,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-fs::path folder() {
-  if (const char* given = std::getenv("GROUNDSHEET_DATA"); given && *given) return given;
-  if (const char* data = std::getenv("XDG_DATA_HOME"); data && *data) return fs::path(data) / "groundsheet";
-  if (const char* home = std::getenv("HOME"); home && *home) return fs::path(home) / ".local/share/groundsheet";
-  return {};
-}
-
-/// FNV-1a, 64 bits: enough to tell a torn or altered record from a whole one.
-std::uint64_t checksum(std::string_view text) {
-  std::uint64_t hash = 0xcbf29ce484222325U;
-  for (const char c : text) hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001b3U;
-  return hash;
-}
-
-std::string header_of(std::string_view text) {
-  char line[32];
-  std::snprintf(line, sizeof line, "%016" PRIx64 "\n", checksum(text));
-  return line;
-}
+std::string header_of(std::string_view text) { return checksum(text) + "\n"; }
 
 bool write_copy(const fs::path& path, std::string_view text) {
   const fs::path fresh = path.string() + ".new";

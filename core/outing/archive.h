@@ -32,8 +32,8 @@ struct LoadedOuting {
 
 // `Outing::kept` is what a file held that this version does not know, as compact JSON in the order of the file:
 // {"top": {key: value}, "levers": {..}, "pinned": {..}, "pinned_levers": {..}}. A part is absent when it is empty;
-// "" when all are. Values of any kind are kept whole, numbers with the digits they came with (also "stints",
-// "tally", "measured" of later versions).
+// "" when all are. Values of any kind are kept whole, numbers with the digits they came with. Rows of "stints",
+// "on_air", "tally" and "measured" that could not be used stand there under their list's key.
 
 /// Reads an outing file: {"groundsheet": 1, "kind": "outing", "name", "date", "levers": {key: value}, "pinned": {},
 /// ...}. "pinned" is {"name": text, "levers": {key: value}}; nothing is pinned while its "levers" are absent. Never
@@ -46,6 +46,10 @@ struct LoadedOuting {
 /// "kit" is a list of at most 200 {"name": text, "function": text, "weight_g": 0..100000, "backups": 0..99,
 /// "works_pct": 0..100, "vital": true or false}; only the name must be there, and an item without a function stands
 /// for itself. An item with a value out of range is left out. Chances are held to a ten-thousandth of a percent.
+/// "stints": [{"from_min", "on_air": false for a break, "levers": {key: value} of stint_levers()}], at most 48, put
+/// in order of time. "on_air": [{"from", "until"}], "tally": [{"at", "count", "forgotten"}] and "measured":
+/// [{"key", "value", "at"}] hold what happened; times are RFC 3339 texts. A row that cannot be used is noted and
+/// kept.
 LoadedOuting read_outing(std::string_view text);
 
 /// Writes it, two-space indented, keys in table order, unset levers absent, then what was kept. Ends with a

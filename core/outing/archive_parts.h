@@ -8,6 +8,7 @@
 
 #include "core/kit/kit.h"
 #include "core/outing/archive_json.h"
+#include "core/outing/outing.h"
 
 namespace gs {
 
@@ -45,6 +46,14 @@ std::string member_text(std::string_view key, std::string_view value);
 /// that cannot be are left out and noted. Text is "" for an empty list.
 std::vector<kit::Item> read_kit(const JsonMember& member, Notes& notes);
 std::string kit_text(const std::vector<kit::Item>& items, std::string_view indent);
+
+/// "stints", "on_air", "tally" and "measured" both ways; archive_day.cpp. False where the member is none of these,
+/// or empty. Rows that cannot be used go to `aside` under the list's own key, are kept with the unknown members,
+/// and come behind the others when written.
+bool read_day(const JsonMember& member, Outing& outing, std::vector<JsonMember>& aside, Notes& notes);
+void write_day(const Outing& outing, const std::vector<JsonMember>& kept, std::vector<std::string>& lines);
+/// Whether write_day writes this key for this outing, so that what was kept under it is not written again.
+bool is_day_key(const Outing& outing, std::string_view key);
 
 /// Whether a member at the top of an outing file has a meaning to this version.
 bool is_outing_key(std::string_view key);

@@ -156,7 +156,7 @@ struct Reader {
       read_pinned(member);
     } else if (member.key == "kit") {
       outing.kit = read_kit(member, notes);
-    } else {
+    } else if (!read_day(member, outing, kept[std::size_t(Part::top)], notes)) {
       const std::string key = member.key;
       keep(Part::top, std::move(member), key);
     }
@@ -175,8 +175,8 @@ LoadedOuting read_outing(std::string_view text) {
   reader.outing.kept = pack_kept(reader.kept);
   // Line breaks and replaced bytes can make a file of strange members longer: one that could not be opened again is
   // not opened.
-  constexpr std::size_t kMuch = 100'000;
-  if (reader.outing.kept.size() > kMuch && write_outing(reader.outing).size() > kMostFileBytes) {
+  constexpr std::size_t kMuch = 50'000;
+  if (text.size() > kMuch && write_outing(reader.outing).size() > kMostFileBytes) {
     loaded.refusal = "This is too large: written back it would pass " + std::to_string(kMostFileBytes) + " bytes.";
     return loaded;
   }

@@ -43,8 +43,10 @@ std::string write_outing(const Outing& outing) {
       pinned.push_back(member_text(member.key, json_value(member)));
   if (!pinned.empty()) lines.push_back(member_text("pinned", object_text(pinned, "  ")));
   if (!outing.kit.empty()) lines.push_back(member_text("kit", kit_text(outing.kit, "  ")));
+  write_day(outing, part(Part::top), lines);
   for (const JsonMember& member : part(Part::top))
-    if (!is_outing_key(member.key)) lines.push_back(member_text(member.key, json_value(member)));
+    if (!is_outing_key(member.key) && !is_day_key(outing, member.key))
+      lines.push_back(member_text(member.key, json_value(member)));
   return object_text(lines, "") + "\n";
 }
 

@@ -20,9 +20,10 @@ Figure ranged(const Plan& plan, R id, double value, double one_end, double other
   return figure;
 }
 
-Outlook evaluate(const Plan& plan) {
+Outlook evaluate(const Plan& plan, const Now& now) {
   Outlook out;
   Joined joined{};
+  joined.now = now;
   put_clock(plan, joined, out);
   put_feedline(plan, joined, out);
   put_power(plan, joined, out);

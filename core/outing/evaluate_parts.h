@@ -15,6 +15,7 @@ struct Doubtful {
 
 /// What more than one link needs to know of another. NaN: not known, with the reason beside it.
 struct Joined {
+  Now now;
   FeedlineJoin line;
   double leaves_w;  // power that the radio lets go
   Doubtful no_watts;

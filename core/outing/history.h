@@ -15,14 +15,16 @@ inline constexpr std::size_t kMostSteps = 100;
 /// One step back: the outing as it was, and what was done to it.
 struct Step {
   Outing before;
-  std::string what;  // "Feed line length, 15 m"
+  std::string what;      // "Feed line length, 15 m"
+  bool another = false;  // another outing was opened: only then does a step hold what happened on it
 };
 
 class History {
  public:
   /// Call before a change. `same_gesture`: the step continues the last one (a drag is one step); only its words are
-  /// renewed.
-  void record(const Outing& before, std::string what, bool same_gesture);
+  /// renewed. `another`: the change opens another outing. All other steps leave alone what happened meanwhile: a
+  /// tally is no step of a plan.
+  void record(const Outing& before, std::string what, bool same_gesture, bool another = false);
   bool can_undo() const { return !undo_.empty(); }
   bool can_redo() const { return !redo_.empty(); }
   const std::string& undo_names() const { return undo_.back().what; }

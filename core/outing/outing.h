@@ -4,16 +4,15 @@
 #include <array>
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
 #include "core/kit/kit.h"
+#include "core/outing/happened.h"
 #include "core/outing/levers.h"
+#include "core/outing/stint.h"
+#include "core/outing/value.h"
 
 namespace gs {
-
-/// Not set, a number in the lever's unit, or a choice's key.
-using Value = std::variant<std::monostate, double, std::string>;
 
 /// Every lever's value, by lever. Plain levers first, then the limit and ease of each reading (see levers.h).
 using Values = std::vector<Value>;  // always lever_count() long
@@ -25,6 +24,8 @@ struct Outing {
   std::optional<Values> pinned;  // the plan as it was pinned
   std::string pinned_name;       // "100 W": what was last changed when it was pinned
   std::vector<kit::Item> kit;    // what is carried; the pinned plan carries the same
+  std::vector<Stint> stints;     // by from_min; the pinned plan has the same
+  Happened happened;             // outside undo: what happened is not undone by undoing a plan
   std::string kept;              // what a file held beyond this, written back as it was (archive.h has the shape)
   bool operator==(const Outing&) const = default;
 };

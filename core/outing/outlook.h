@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/outing/feedline_join.h"
+#include "core/outing/now.h"
 #include "core/outing/plan.h"
 
 namespace gs {
@@ -28,8 +29,8 @@ struct Outlook {
   const Figure& operator[](R id) const { return at[std::size_t(id)]; }
 };
 
-/// The only place that knows two links. Pure; same plan, same bits.
-Outlook evaluate(const Plan& plan);
+/// The only place that knows two links. Pure; same plan and same now, same bits. Without `now` nothing is "now".
+Outlook evaluate(const Plan& plan, const Now& now = {});
 
 /// The only place where a state is made: value, its slack and state against the plan's own limit and ease.
 Figure judge(const Plan& plan, R id, double value);

@@ -52,12 +52,36 @@ Plan resolve(const Values& set) {
   return plan;
 }
 
-Plan resolve(const Outing& outing) {
-  Plan plan = resolve(outing.set);
+namespace {
+
+Plan planned(const Outing& outing, const Values& set) {
+  Plan plan = resolve(set);
   plan.kit = sum_up(outing.kit);
   plan.date = sky::read_date(outing.date);
+  for (const Stint& stint : outing.stints) {
+    StintPlan row{stint.from_min, stint.on_air, {}};
+    if (stint.on_air && !stint.set.empty()) {
+      Values values = set;
+      for (const auto& [id, value] : stint.set) values[std::size_t(id)] = value;
+      Plan changed = resolve(values);
+      changed.kit = plan.kit;
+      changed.date = plan.date;
+      row.plan.push_back(std::move(changed));
+    }
+    plan.stints.push_back(std::move(row));
+  }
   return plan;
 }
+
+}  // namespace
+
+Plan resolve(const Outing& outing) {
+  Plan plan = planned(outing, outing.set);
+  plan.happened = outing.happened;
+  return plan;
+}
+
+Plan resolve_pinned(const Outing& outing) { return planned(outing, *outing.pinned); }
 
 int digits_needed(double value, int most) {
   int digits = 0;

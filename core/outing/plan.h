@@ -32,12 +32,16 @@ struct KitSummary {
 };
 KitSummary sum_up(std::span<const kit::Item> items);
 
+struct StintPlan;
+
 /// Numbers by lever in each lever's unit; choices as the option's index. A missing lever's number is NaN.
 struct Plan {
   std::vector<double> x;
   std::vector<From> from;
   KitSummary kit{};
   std::optional<sky::Date> date{};  // the outing's; nothing while it has none
+  std::vector<StintPlan> stints{};  // by from_min
+  Happened happened{};
   double operator[](L id) const { return x[std::size_t(id)]; }
   bool has(L id) const { return from[std::size_t(id)] != From::missing; }
   bool has_all() const { return true; }
@@ -47,10 +51,21 @@ struct Plan {
   }
 };
 
+/// A stint with its levers resolved: the plan as it is while the stint lasts, without stints of its own. Empty
+/// where the stint changes nothing or is a break.
+struct StintPlan {
+  double from_min;
+  bool on_air;
+  std::vector<Plan> plan;  // none or one
+};
+
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
 Plan resolve(const Values& set);
-/// The same with kit and date: the plan of an outing.
+/// The same with kit, date, stints and what happened: the plan of an outing.
 Plan resolve(const Outing& outing);
+/// The pinned plan with kit, date and stints, but nothing that happened: as it was planned. Precondition:
+/// outing.pinned.
+Plan resolve_pinned(const Outing& outing);
 
 /// A lever's number as people write it: no more decimals than it needs and its row allows. "15 m", "14.06 MHz".
 std::string say_lever(const Lever& row, double value, const Style& style);

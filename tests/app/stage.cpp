@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "app/store/journal.h"
 #include "app/store/store.h"
 #include "imgui.h"
 
@@ -18,6 +19,8 @@ Stage::Stage(float width, float height, float ratio) {
   Machine fresh;
   fresh.outing = machine().outing;
   fresh.settings = machine().settings;
+  fresh.journal = machine().journal;
+  fresh.utc_s = machine().utc_s;
   machine() = fresh;
   machine().view.width = width;
   machine().view.height = height;
@@ -35,11 +38,14 @@ Stage::~Stage() {
   ImGui::DestroyContext();
   machine().outing.clear();
   machine().settings.clear();
+  machine().journal.clear();
+  machine().utc_s = Machine{}.utc_s;
 }
 
 void Stage::frame() {
   Machine& m = machine();
   m.now_s += 1.0 / 60;
+  m.utc_s += 1.0 / 60;
   shell_->prepare();
   ImGuiIO& io = ImGui::GetIO();
   io.DisplaySize = {m.view.width * m.view.pixel_ratio, m.view.height * m.view.pixel_ratio};
@@ -160,7 +166,14 @@ std::string_view open_page(std::string_view page) {
   stage::machine().opened_page = page;
   return "# A page\n\nIts words.\n";
 }
-Today today() { return {"2026-06-13", -240}; }
+Today today() { return {stage::machine().date, stage::machine().utc_offset_min}; }
+double utc_now_s() { return stage::machine().utc_s; }
+void keep_awake(bool on) { stage::machine().kept_awake = on; }
+void vibrate(int) { ++stage::machine().buzzes; }
+bool print(std::string_view json) {
+  stage::machine().printed = json;
+  return true;
+}
 void take_update() { stage::machine().took_update = true; }
 
 }  // namespace gs::platform
@@ -168,7 +181,13 @@ void take_update() { stage::machine().took_update = true; }
 namespace gs::store {
 
 Kept load() { return {stage::machine().outing, stage::machine().settings, {}}; }
-void save_outing(std::string_view text) { stage::machine().outing = text; }
+void save_outing(std::string_view text) {
+  if (stage::machine().saves) stage::machine().outing = text;
+}
 void save_settings(std::string_view text) { stage::machine().settings = text; }
+
+void note(std::string_view line) { stage::machine().journal.emplace_back(line); }
+std::vector<std::string> noted() { return stage::machine().journal; }
+void forget_noted() { stage::machine().journal.clear(); }
 
 }  // namespace gs::store

@@ -19,6 +19,14 @@ struct Machine {
   std::string mirror_json, copied, saved_name, saved_text, opened_page;
   bool asked_for_file = false, took_update = false;
   std::string outing, settings;  // the store
+  bool saves = true;             // false: saving an outing comes too late
+  std::vector<std::string> journal;
+  double utc_s = 1781373600;  // 2026-06-13 18:00:00 UTC
+  std::string date = "2026-06-13";
+  int utc_offset_min = -240;
+  bool kept_awake = false;
+  int buzzes = 0;
+  std::string printed;
 };
 Machine& machine();
 

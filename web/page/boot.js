@@ -88,7 +88,7 @@
     if (typeof WebAssembly !== 'object' || typeof WebAssembly.compile !== 'function') return fail(...no_wasm);
     // The program asks the same canvas for a surface later and gets this one.
     if (!canvas.getContext('webgl2', surface_wishes)) return fail(...no_surface);
-    const reading = gs.store.read();
+    const reading = Promise.all([gs.store.read(), gs.journal.read()]);
     let compiled;
     try {
       compiled = await compile();

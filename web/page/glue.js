@@ -4,6 +4,7 @@ globalThis.groundsheet = { ready: false };
 {
   const gs = globalThis.groundsheet;
   const encoder = new TextEncoder();
+  const types = { json: 'application/json', csv: 'text/csv' };
   const most_file_bytes = 4e6; // the program's own limit on files is lower and has its own words
 
   // A zero-terminated copy in the program's memory; the caller frees it.
@@ -60,7 +61,7 @@ globalThis.groundsheet = { ready: false };
   }
 
   async function save_file(name, text) {
-    const file = new File([text], name, { type: 'application/json' });
+    const file = new File([text], name, { type: types[name.slice(name.lastIndexOf('.') + 1)] || 'text/plain' });
     // An installed page on a tablet may have no download list: there the system's share sheet takes the file.
     const installed = matchMedia('(display-mode: standalone)').matches && matchMedia('(pointer: coarse)').matches;
     if (installed && navigator.canShare && navigator.canShare({ files: [file] })) {

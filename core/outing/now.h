@@ -1,0 +1,35 @@
+// What time it is, handed in by the app beside the plan and never saved; and what it means for an outing.
+#pragma once
+
+#include <limits>
+
+namespace gs {
+
+struct Plan;
+
+/// The machine's clock. NaN where there is none: nothing is "now" then.
+struct Now {
+  double utc_s = std::numeric_limits<double>::quiet_NaN();           // seconds since 1970-01-01, pace/utc.h
+  double utc_offset_min = std::numeric_limits<double>::quiet_NaN();  // of the machine's local clock
+};
+
+/// How far the outing is. planning: before it, and always without a clock, a date or a UTC offset, as long as
+/// nothing happened. on_air: the person said so and has not ended it, and it is still the outing's day. after:
+/// ended by the person, or by its day being over.
+enum class Phase : unsigned char { planning, on_air, after };
+Phase phase_of(const Plan& plan, const Now& now);
+
+/// Minutes from local midnight of the outing's date by the outing's own UTC offset; by the machine's where the
+/// outing has none. NaN where date, offset or instant is not known. `utc_s_of` is the way back.
+double local_min_of(const Plan& plan, const Now& now, double utc_s);
+double utc_s_of(const Plan& plan, const Now& now, double local_min);
+
+/// The local minute of now, on the outing's day only: from midnight of its date until it ends or leave-by is four
+/// hours past, whichever is later. NaN otherwise: outside the outing's date nothing is "now".
+double minute_now(const Plan& plan, const Now& now);
+
+/// Whether the machine's clock stands in another zone than the outing was planned in: minutes it is ahead, 0 where
+/// they agree or one is not known.
+double zone_ahead_min(const Plan& plan, const Now& now);
+
+}  // namespace gs
