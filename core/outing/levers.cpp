@@ -15,7 +15,7 @@ namespace gs {
 namespace {
 
 // Beyond every row. Not L::count: that is where the first limit stands.
-constexpr L kNotJudged = L(0xFF);
+constexpr L kNotJudged = L(0xFFFF);
 
 /// Plain rows, then a limit and an ease row for each judged reading. Names live as long as the table.
 struct Table {
