@@ -166,6 +166,7 @@ void take_swr(double measured, bool at_antenna, FeedlineJoin& join) {
                          : loss_range_from_radio_db(join.run, kMeterOhm, measured);
   if (std::isnan(join.loss.least_db))  // only by rounding: the textbook's circle touches the edge
     join.loss = loss_range_db(join.run, kMeterOhm, join.swr_at_antenna);
+  join.antenna_range.least = std::min(join.swr_at_antenna, join.antenna_range.least);
   join.antenna_range.most = std::max(join.swr_at_antenna, std::min(join.antenna_range.most, kHighestAntennaSwr));
   if (!std::isfinite(join.loss.most_db))
     join.loss.most_db = loss_range_db(join.run, kMeterOhm, join.antenna_range.most).most_db;
