@@ -9,6 +9,7 @@ namespace gs {
 Session::Session() : plan_(resolve(outing_)), outlook_(evaluate(plan_)) {}
 
 void Session::changed() {
+  outing_.habits.licence = settings.licence;
   plan_ = resolve(outing_);
   outlook_ = evaluate(plan_);
   pinned_.reset();
@@ -37,10 +38,14 @@ std::string Session::set(L id, Value value, int gesture) {
   if (std::string why = refusal(id, value); !why.empty()) return why;
   if (outing_.set[std::size_t(id)] == value) return {};
   Outing next = with(outing_, id, std::move(value));
-  const std::string what = std::string(lever(id).name) + ", " + value_text(resolve(next.set), id, settings.style);
+  const std::string what = std::string(lever(id).name) + ", " + value_text(resolve(next), id, settings.style);
   history_.record(outing_, what, gesture != 0 && gesture == last_gesture_ && last_lever_ == id);
   last_gesture_ = gesture;
   last_lever_ = id;
+  // the first class that is chosen is the person's own, until the settings say otherwise
+  if (const std::string* key = std::get_if<std::string>(&next.set[std::size_t(id)]);
+      key && id == L::rules_class && settings.licence.empty())
+    settings.licence = *key;
   outing_ = std::move(next);
   changed();
   return {};
@@ -90,6 +95,13 @@ void Session::go_to_pin() {
   history_.record(outing_, "going back to the pin", false);
   outing_.set = *outing_.pinned;
   changed();
+}
+
+void Session::set_licence(std::string key) {
+  settings.licence = std::move(key);
+  const bool unsaved = unsaved_;
+  changed();
+  unsaved_ = unsaved;
 }
 
 void Session::undo() {

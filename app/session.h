@@ -53,6 +53,7 @@ class Session {
   void set_all(const std::vector<std::pair<L, Value>>& sets, std::string what);
   void set_kit(std::vector<kit::Item> kit, std::string what);  // one step of undo; nothing where it is the same
   void rename(std::string name);
+  void set_licence(std::string key);  // of the settings; the outing is worked out anew
   void pin();
   void unpin();
   void go_to_pin();

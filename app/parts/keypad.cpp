@@ -105,7 +105,7 @@ void Ui::keypad() {
     verdict_text = range;
     verdict_state = State::fails;
   } else if (in_range) {
-    const Plan tried = resolve(with(session.outing(), id, value).set);
+    const Plan tried = resolve(with(session.outing(), id, value));
     const Outlook outlook = evaluate(tried);
     const Verdict would = verdict(tried, outlook, session.style());
     verdict_text = would.cause.empty() ? would.headline : would.cause;

@@ -91,11 +91,19 @@ LinkSheet safety() {
   return {Link::safety,
           R::safety_public_m,
           {},
-          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at},
+          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
+           R::rules_power_pct},
           [](Ui& ui) { ui.cautions(); },
           L::safety_busiest_share_pct,
-          {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax, L::radio_transmit_power_w,
-           L::radio_mode, L::antenna_kind, L::antenna_frequency_mhz}};
+          {L::safety_looked_at_lines, L::safety_looked_at_fuse,  L::safety_looked_at_coax,
+           L::safety_people_m,        L::radio_transmit_power_w, L::radio_mode,
+           L::antenna_kind,           L::antenna_frequency_mhz,  L::rules_class,
+           L::rules_region,           L::rules_own_low_mhz,      L::rules_own_high_mhz,
+           L::rules_own_power_w,      L::safety_limits,          L::safety_ground,
+           L::safety_done_rf_touch,   L::safety_done_wire_ends,  L::safety_done_tripping,
+           L::safety_done_mast_fall,  L::safety_done_throw_line, L::safety_done_park_rules,
+           L::safety_done_lithium,    L::safety_done_vehicle,    L::safety_done_hearing,
+           L::safety_done_driving}};
 }
 
 LinkSheet kit() {

@@ -30,6 +30,23 @@ bool pick(Ui& ui, std::string_view id, std::string_view name, T& value,
   return true;
 }
 
+/// The class counts for every outing that does not say otherwise.
+void licence(Ui& ui) {
+  ui.pen.text(ui.x, ui.y + 20, "Licence class", look::Face::bold, look::type::kBody, ui.theme.ink);
+  ui.gap(28);
+  const std::string& now = ui.session.settings.licence;
+  std::vector<Ui::Chip> items{{"settings.licence=none", "not said", {}, now.empty()}};
+  const std::span<const Option> options = lever(L::rules_class).options();
+  for (const Option& option : options)
+    items.push_back(
+        {"settings.licence=" + std::string(option.key), std::string(option.name), {}, option.key == now});
+  const int tapped = ui.chips("settings.licence", "Licence class", items);
+  ui.gap(16);
+  if (tapped < 0) return;
+  ui.session.set_licence(tapped == 0 ? std::string{} : std::string(options[std::size_t(tapped) - 1].key));
+  ui.wake_at(ui.now_s);
+}
+
 /// A file name a person recognises: letters and digits of the outing's name.
 std::string file_name(const Outing& outing) {
   std::string name;
@@ -66,6 +83,7 @@ void more(Ui& ui) {
        {{false, "metres"}, {true, "feet"}});
   pick(ui, "settings.decimal", "Decimal sign", session.settings.style.decimal_sign,
        {{'.', "point 7.5"}, {',', "comma 7,5"}});
+  licence(ui);
   const float first_bottom = ui.y;
   if (two) ui.column(left + each + 40, each, start);
   ui.section("This outing", "more:outing");

@@ -3,6 +3,7 @@
 
 #include "core/outing/archive.h"
 #include "core/outing/archive_parts.h"
+#include "core/outing/rules_rows.h"
 
 namespace gs {
 namespace {
@@ -38,6 +39,13 @@ std::string read_setting(const JsonMember& member, Settings& settings) {
     return flag(settings.style.feet);
   } else if (member.key == "fahrenheit") {
     return flag(settings.style.fahrenheit);
+  } else if (member.key == "licence") {
+    const std::span<const Option> classes = licence_options();
+    const auto known = [&member](const Option& option) { return option.key == member.text; };
+    if (member.kind != JsonKind::text ||
+        (!member.text.empty() && std::none_of(classes.begin(), classes.end(), known)))
+      return "a licence class is wanted";
+    settings.licence = member.text;
   } else {
     return "this version does not know it";
   }
@@ -70,7 +78,8 @@ std::string write_settings(const Settings& settings) {
                       member_text("left_hand", truth(settings.left_hand)),
                       member_text("decimal_sign", json_quote(settings.style.decimal_sign == ',' ? "," : ".")),
                       member_text("feet", truth(settings.style.feet)),
-                      member_text("fahrenheit", truth(settings.style.fahrenheit))},
+                      member_text("fahrenheit", truth(settings.style.fahrenheit)),
+                      member_text("licence", json_quote(settings.licence))},
                      "") +
          "\n";
 }

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/outing/checks_safety.h"
+#include "core/outing/rules_rows.h"
 #include "core/safety/keep_out.h"
 
 namespace gs {
@@ -22,14 +23,8 @@ std::span<const Option> duty_options() {
 constexpr Option kBuildOptions[] = {{"wire", "wire or full-size vertical"},
                                     {"short_whip", "short loaded whip"},
                                     {"small_loop", "small loop, about 1 m across"}};
-constexpr Option kGroundOptions[] = {{"usual", "usual ground"}, {"none", "none"}, {"full", "full reflection"}};
-constexpr double kGroundFactors[] = {safety::kUsualGround, safety::kNoGround, safety::kFullReflection};
-constexpr Option kRuleOptions[] = {
-    {"us", "US, 47 CFR 1.1310"}, {"icnirp", "ICNIRP 2020"}, {"germany", "Germany, 26. BImSchV"}};
 constexpr Option kAudienceOptions[] = {{"public", "the public"}, {"operator", "the operator"}};
 std::span<const Option> build_options() { return kBuildOptions; }
-std::span<const Option> ground_options() { return kGroundOptions; }
-std::span<const Option> rule_options() { return kRuleOptions; }
 std::span<const Option> audience_options() { return kAudienceOptions; }
 double first_option(const Plan&) { return 0; }
 double last_duty(const Plan&) { return double(safety::exposure_duties().size() - 1); }
@@ -59,7 +54,7 @@ constexpr Lever kGround{.key = "ground", .name = "Reflection from the ground", .
     .kind = Kind::choice, .options = ground_options, .usual = first_option, .evidence = Evidence::seen,
     .source = "FCC OET Bulletin 65 Supplement B, equations 3, 6 and 7; its tables use the usual ground"};
 constexpr Lever kRule{.key = "limits", .name = "Limits", .link = Link::safety, .kind = Kind::choice,
-    .options = rule_options, .usual = first_option, .source = "whose rules bind you"};
+    .options = exposure_rule_options, .usual = first_option, .source = "whose rules bind you"};
 // clang-format on
 
 safety::Emission emission(double mhz, double power_w, double mode, double share_pct, double gain_dbi) {
@@ -114,7 +109,7 @@ std::string exposure_distance(std::span<const double> in, std::span<double> out)
     if (i != kInOwnShare && !std::isfinite(in[i])) return needs(kDistanceInputs[i].row);
   const Rule rule = Rule(in[kInRule]);
   const Build build = Build(in[kInBuild]);
-  const double ground = kGroundFactors[std::size_t(in[kInGround])];
+  const double ground = ground_factor_at(in[kInGround]);
   const safety::Emission passing = emission(in[kInMhz], in[kInW], in[kInMode], in[kInShare], in[kInDbi]);
   safety::Emission own = passing;
   own.busiest_share =
@@ -166,7 +161,7 @@ std::string power_at_distance(std::span<const double> in, std::span<double> out)
   const Build build = Build(in[kAtBuild]);
   safety::Emission sent = emission(in[kAtMhz], 1, in[kAtMode], in[kAtShare], in[kAtDbi]);
   sent.peak_power_w = out[0] = most_peak_power_w(sent, in[kAtM], Audience(in[kAtAudience]), Rule(in[kAtRule]),
-                                                 kGroundFactors[std::size_t(in[kAtGround])], build);
+                                                 ground_factor_at(in[kAtGround]), build);
   if (!std::isfinite(in[kAtW])) return needs(kPowerInputs[kAtW].row) + " to compare with";
   const double of_most_pct = 100 * in[kAtW] / out[0];
   if (of_most_pct > 100)

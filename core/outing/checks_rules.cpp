@@ -3,22 +3,12 @@
 #include <cmath>
 
 #include "core/outing/checks_safety.h"
-#include "core/rules/may_transmit.h"
+#include "core/outing/rules_join.h"
+#include "core/outing/rules_rows.h"
 
 namespace gs {
 namespace {
 
-constexpr Option kRegionOptions[] = {{"1", "Region 1"}, {"2", "Region 2"}, {"3", "Region 3"}};
-constexpr rules::Region kRegions[] = {rules::Region::one, rules::Region::two, rules::Region::three};
-constexpr Option kClassOptions[] = {{"extra", "Extra (visitors: this at most)"},
-                                    {"advanced", "Advanced"},
-                                    {"general", "General"},
-                                    {"technician", "Technician"},
-                                    {"novice", "Novice"}};
-constexpr rules::Class kClasses[] = {rules::Class::extra, rules::Class::advanced, rules::Class::general,
-                                     rules::Class::technician, rules::Class::novice};
-std::span<const Option> region_options() { return kRegionOptions; }
-std::span<const Option> class_options() { return kClassOptions; }
 std::span<const Option> mode_options() {
   static const std::vector<Option> options = [] {
     std::vector<Option> rows;
@@ -34,7 +24,7 @@ enum : std::size_t { kInRegion, kInClass, kInMhz, kInMode, kInWidth };
 const CheckInput kInputs[] = {
     {{.key = "region", .name = "Region", .link = Link::safety, .kind = Kind::choice, .options = region_options,
       .source = "ITU Region where you stand"}},
-    {{.key = "class", .name = "Licence class", .link = Link::safety, .kind = Kind::choice, .options = class_options,
+    {{.key = "class", .name = "Licence class", .link = Link::safety, .kind = Kind::choice, .options = licence_options,
       .source = "US licence classes, 47 CFR 97.301"}},
     {{.key = "frequency_mhz", .name = "Frequency", .link = Link::safety, .unit = Unit::megahertz, .digits = 5,
       .least = 1, .most = 150, .step = 0.001, .source = "what the dial shows"}},
@@ -52,7 +42,7 @@ constexpr std::string_view kEdges = "47 CFR 97.301, 97.303, 97.305, 97.307(b)";
 // clang-format off
 const CheckResult kResults[] = {
     // Sets and readings are off by some 100 Hz: common practice.
-    {{.key = "room_khz", .name = "Room on the dial, kHz", .link = Link::safety, .digits = 2, .better = Better::more,
+    {{.key = "room_khz", .name = "Room on the dial", .link = Link::safety, .unit = Unit::kilohertz, .digits = 2, .better = Better::more,
       .source = "47 CFR 97.307(b): the whole signal inside; ease: 0.1 kHz, common practice"}, 0, 0.1},
     {edge_row("signal_low_mhz", "Signal from", "dial, sideband and width")},
     {edge_row("signal_high_mhz", "Signal to", "dial, sideband and width")},
@@ -65,30 +55,16 @@ const CheckResult kResults[] = {
 };
 // clang-format on
 
-std::string why_not(const rules::Answer& answer, std::string_view class_name) {
-  switch (answer.why) {
-    case rules::Why::allowed:
-      return {};
-    case rules::Why::no_band:
-      return "no amateur band of this Region";
-    case rules::Why::not_class:
-      return "not a part of the band for " + std::string(class_name);
-    case rules::Why::not_mode:
-      return "this class may be here, but not with this mode";
-    case rules::Why::over_edge:
-      return "the dial is inside, but a part of the signal is over the edge";
-  }
-  return {};
-}
-
 std::string may_transmit(std::span<const double> in, std::span<double> out) {
   for (std::size_t i = 0; i < kInWidth; ++i)
     if (!std::isfinite(in[i])) return needs(kInputs[i].row);
-  const rules::Region region = kRegions[std::size_t(in[kInRegion])];
-  const rules::Class licence = kClasses[std::size_t(in[kInClass])];
+  const rules::Region region = region_at(in[kInRegion]);
+  const bool other = in[kInClass] >= double(kLicencesOfTheTable);
   const rules::ModeWidth& mode = rules::mode_widths()[std::size_t(in[kInMode])];
   const double width_khz = std::isfinite(in[kInWidth]) ? 1000 * in[kInWidth] : 0;
-  const rules::Answer answer = rules::may_transmit(region, licence, in[kInMhz], mode, width_khz);
+  const rules::Answer answer =
+      other ? rules::within_region(region, in[kInMhz], mode, width_khz)
+            : rules::may_transmit(region, licence_at(in[kInClass]), in[kInMhz], mode, width_khz);
   out[0] = answer.room_khz;
   out[1] = answer.signal_low_mhz;
   out[2] = answer.signal_high_mhz;
@@ -96,12 +72,14 @@ std::string may_transmit(std::span<const double> in, std::span<double> out) {
   out[4] = answer.nearest.dial_high_mhz;
   out[5] = answer.nearest.low_mhz;
   out[6] = answer.nearest.high_mhz;
-  // Where the dial may not stand, the limit is that of the nearest place where it may.
-  const double there = std::clamp(in[kInMhz], answer.nearest.dial_low_mhz, answer.nearest.dial_high_mhz);
-  const rules::PowerLimit power = rules::power_limit(there, region, licence);
-  out[7] = power.limit_w;
   if (!std::isfinite(answer.room_khz)) return "this class has no place for so wide a signal of this mode";
-  if (!answer.allowed) return why_not(answer, kClassOptions[std::size_t(in[kInClass])].name);
+  if (!answer.allowed) {
+    if (!other) out[7] = limit_near(answer, region, licence_at(in[kInClass]), in[kInMhz]).limit_w;
+    return std::string(why_not(answer.why, licence_options()[std::size_t(in[kInClass])].name));
+  }
+  if (other) return "within the Region's edges; what your licence allows there, and how much power, it alone says";
+  const rules::PowerLimit power = limit_near(answer, region, licence_at(in[kInClass]), in[kInMhz]);
+  out[7] = power.limit_w;
   return power.erp ? "the power limit here is radiated power over a half-wave dipole" : "";
 }
 

@@ -31,6 +31,7 @@ Outlook evaluate(const Plan& plan, const Now& now) {
   put_sky(plan, joined, out);
   put_pace(plan, joined, out);
   put_safety(plan, joined, out);
+  put_rules(plan, joined, out);
   put_kit(plan, out);
   return out;
 }

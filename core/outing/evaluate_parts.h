@@ -44,6 +44,7 @@ void put_antenna(const Plan& plan, Joined& joined, Outlook& out);
 void put_sky(const Plan& plan, const Joined& joined, Outlook& out);
 void put_pace(const Plan& plan, Joined& joined, Outlook& out);
 void put_safety(const Plan& plan, Joined& joined, Outlook& out);
+void put_rules(const Plan& plan, const Joined& joined, Outlook& out);
 void put_kit(const Plan& plan, Outlook& out);
 
 }  // namespace gs

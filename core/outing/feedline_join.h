@@ -13,17 +13,20 @@ namespace gs {
 /// Why a figure is not known or not to be taken at face value.
 enum class Doubt : unsigned char {
   none,
-  missing,           // an input is missing: the culprit
-  contradiction,     // the culprit contradicts another figure; `clashes` has the sentence
-  impossible,        // two levers cannot both be true; `clashes` has the sentence
-  not_in_catalogue,  // the catalogue does not know it for the culprit's choice
-  outside_tested,    // computed, but outside the range the culprit's row was tested in
-  evaluation_owed,   // safety: nearer than a formula alone can say
-  not_looked_at,     // safety: nobody has looked at the culprit yet
-  no_kit,            // the kit list is empty
-  no_date,           // the outing has no date
-  no_horizon,        // the sun does not come to the horizon on that date
-  later,             // this link does not answer yet
+  missing,               // an input is missing: the culprit
+  contradiction,         // the culprit contradicts another figure; `clashes` has the sentence
+  impossible,            // two levers cannot both be true; `clashes` has the sentence
+  not_in_catalogue,      // the catalogue does not know it for the culprit's choice
+  outside_tested,        // computed, but outside the range the culprit's row was tested in
+  evaluation_owed,       // safety: nearer than a formula alone can say
+  not_looked_at,         // safety: nobody has looked at the culprit yet
+  people_too_near,       // safety: people were said to stand nearer than the keep-out
+  not_allowed,           // rules: the signal is not where the licence allows it
+  not_allowed_anywhere,  // rules: the licence has no place for this mode or frequency
+  no_kit,                // the kit list is empty
+  no_date,               // the outing has no date
+  no_horizon,            // the sun does not come to the horizon on that date
+  later,                 // this link does not answer yet
 };
 
 /// What is known of the load at the antenna's end, best first.

@@ -16,7 +16,8 @@ std::span<const LeverRow> radio_levers();
 std::span<const LeverRow> power_levers();
 std::span<const LeverRow> antenna_levers();
 std::span<const LeverRow> feedline_levers();
-std::span<const LeverRow> outing_levers();  // site, clock, pace, safety
+std::span<const LeverRow> outing_levers();  // site, clock, pace
+std::span<const LeverRow> safety_levers();  // safety, rules
 
 /// Options of a choice lever from a catalogue's rows (key, name, retired).
 template <class Rows>

@@ -41,7 +41,7 @@ struct Table {
 
   Table() {
     for (const std::span<const LeverRow> part :
-         {radio_levers(), power_levers(), antenna_levers(), feedline_levers(), outing_levers()})
+         {radio_levers(), power_levers(), antenna_levers(), feedline_levers(), outing_levers(), safety_levers()})
       for (const LeverRow& row : part) rows[std::size_t(row.id)] = row.row;
     limit_of.fill(kNotJudged);
     for (const Limit& limit : limits()) {

@@ -1,4 +1,4 @@
-// Place, clock, pace and safety: what the outing itself brings.
+// Place, clock and pace: what the outing itself brings.
 #include "core/antenna/kind.h"
 #include "core/outing/lever_rows.h"
 #include "core/outing/plan.h"
@@ -11,8 +11,6 @@ std::string wrong_locator(std::string_view text) { return sky::read_locator(text
 
 constexpr Option kDayRules[] = {{"utc_day", "the UTC day"}, {"outing", "this outing"}};
 std::span<const Option> day_rules() { return kDayRules; }
-constexpr Option kLooked[] = {{"no", "not yet"}, {"yes", "looked"}};
-std::span<const Option> looked() { return kLooked; }
 
 const antenna::Kind* kind_of(const Plan& plan) {
   return plan.has(L::antenna_kind) ? &antenna::kinds()[std::size_t(plan[L::antenna_kind])] : nullptr;
@@ -23,9 +21,6 @@ double first_option(const Plan&) { return 0; }
 double usual_pace(const Plan&) { return 12; }
 double usual_spread(const Plan&) { return 50; }
 double usual_target(const Plan&) { return 10; }
-double hundred(const Plan&) { return 100; }
-
-constexpr std::string_view kLookedSource = "nothing counts as looked at until somebody says so";
 
 const LeverRow kRows[] = {
     {L::site_locator,
@@ -136,41 +131,6 @@ const LeverRow kRows[] = {
       .options = day_rules,
       .usual = first_option,
       .source = "usual value: contacts count by the UTC day; common practice"}},
-    {L::safety_busiest_share_pct,
-     {.key = "safety.busiest_share_pct",
-      .name = "Busiest share",
-      .link = Link::safety,
-      .unit = Unit::percent,
-      .least = 1,
-      .most = 100,
-      .step = 1,
-      .usual = hundred,
-      .source =
-          "usual value: sending all through the averaging time, the careful assumption; FCC OET Bulletin 65"}},
-    {L::safety_looked_at_lines,
-     {.key = "safety.looked_at_lines",
-      .name = "Power lines",
-      .link = Link::safety,
-      .kind = Kind::choice,
-      .options = looked,
-      .usual = first_option,
-      .source = kLookedSource}},
-    {L::safety_looked_at_fuse,
-     {.key = "safety.looked_at_fuse",
-      .name = "Fuse",
-      .link = Link::safety,
-      .kind = Kind::choice,
-      .options = looked,
-      .usual = first_option,
-      .source = kLookedSource}},
-    {L::safety_looked_at_coax,
-     {.key = "safety.looked_at_coax",
-      .name = "Coax and wires underfoot",
-      .link = Link::safety,
-      .kind = Kind::choice,
-      .options = looked,
-      .usual = first_option,
-      .source = kLookedSource}},
 };
 
 }  // namespace

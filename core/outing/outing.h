@@ -14,6 +14,13 @@
 
 namespace gs {
 
+/// What of the settings an outing's usual values rest on. No part of an outing: it is filled in by whoever has the
+/// settings, and two outings are the same whatever it says.
+struct Habits {
+  std::string licence;  // an option's key of rules.class, "" for none
+  bool operator==(const Habits&) const { return true; }
+};
+
 /// Every lever's value, by lever. Plain levers first, then the limit and ease of each reading (see levers.h).
 using Values = std::vector<Value>;  // always lever_count() long
 
@@ -27,6 +34,7 @@ struct Outing {
   std::vector<Stint> stints;     // by from_min; the pinned plan has the same
   Happened happened;             // outside undo: what happened is not undone by undoing a plan
   std::string kept;              // what a file held beyond this, written back as it was (archive.h has the shape)
+  Habits habits;
   bool operator==(const Outing&) const = default;
 };
 

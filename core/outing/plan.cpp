@@ -20,10 +20,12 @@ double option_index(const Lever& row, const std::string& key) {
 
 }  // namespace
 
-Plan resolve(const Values& set) {
+Plan resolve(const Values& set, const Habits& habits, KitSummary kit) {
   const std::size_t count = lever_count();
   Plan plan{std::vector<double>(count, std::numeric_limits<double>::quiet_NaN()),
             std::vector<From>(count, From::missing)};
+  plan.kit = std::move(kit);
+  if (!habits.licence.empty()) plan.habits.licence = option_index(lever(L::rules_class), habits.licence);
   for (std::size_t i = 0; i < count; ++i) {
     const Lever& row = lever(L(i));
     if (row.applies && !row.applies(plan)) continue;
@@ -55,16 +57,14 @@ Plan resolve(const Values& set) {
 namespace {
 
 Plan planned(const Outing& outing, const Values& set) {
-  Plan plan = resolve(set);
-  plan.kit = sum_up(outing.kit);
+  Plan plan = resolve(set, outing.habits, sum_up(outing.kit));
   plan.date = sky::read_date(outing.date);
   for (const Stint& stint : outing.stints) {
     StintPlan row{stint.from_min, stint.on_air, {}};
     if (stint.on_air && !stint.set.empty()) {
       Values values = set;
       for (const auto& [id, value] : stint.set) values[std::size_t(id)] = value;
-      Plan changed = resolve(values);
-      changed.kit = plan.kit;
+      Plan changed = resolve(values, outing.habits, plan.kit);
       changed.date = plan.date;
       row.plan.push_back(std::move(changed));
     }

@@ -1,6 +1,7 @@
 // The outing with every lever resolved to a number and its provenance: what everything is computed from.
 #pragma once
 
+#include <limits>
 #include <optional>
 #include <span>
 #include <string>
@@ -36,9 +37,14 @@ struct StintPlan;
 
 /// Numbers by lever in each lever's unit; choices as the option's index. A missing lever's number is NaN.
 struct Plan {
+  /// What usual values may rest on besides levers.
+  struct Habits {
+    double licence = std::numeric_limits<double>::quiet_NaN();  // option of rules.class
+  };
   std::vector<double> x;
   std::vector<From> from;
   KitSummary kit{};
+  Habits habits{};
   std::optional<sky::Date> date{};  // the outing's; nothing while it has none
   std::vector<StintPlan> stints{};  // by from_min
   Happened happened{};
@@ -60,7 +66,8 @@ struct StintPlan {
 };
 
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
-Plan resolve(const Values& set);
+/// The kit comes first, since usual values may rest on it.
+Plan resolve(const Values& set, const Habits& habits = {}, KitSummary kit = {});
 /// The same with kit, date, stints and what happened: the plan of an outing.
 Plan resolve(const Outing& outing);
 /// The pinned plan with kit, date and stints, but nothing that happened: as it was planned. Precondition:

@@ -19,6 +19,7 @@ enum class Unit : unsigned char {
   metre,      // lengths people rig: m, ft, in, cm
   kilometre,  // distances on the globe: km, mi
   megahertz,
+  kilohertz,  // distances on the dial
   ohm,
   percent,
   hour,          // a duration, printed "2 h 20"

@@ -67,7 +67,7 @@ constexpr Word kWords[] = {
     {"Ah", "ampere hour", "ampere hours"},
     {"mAh", "milliampere hour", "milliampere hours"}, {"dB", "decibel", "decibels"}, {"m", "metre", "metres"},
     {"ft", "foot", "feet"}, {"km", "kilometre", "kilometres"}, {"mi", "mile", "miles"},
-    {"MHz", "megahertz", "megahertz"}, {"Ω", "ohm", "ohms"}, {"%", "percent", "percent"},
+    {"MHz", "megahertz", "megahertz"}, {"kHz", "kilohertz", "kilohertz"}, {"Ω", "ohm", "ohms"}, {"%", "percent", "percent"},
     {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"°C", "degree Celsius", "degrees Celsius"},
     {"°F", "degree Fahrenheit", "degrees Fahrenheit"}, {"g", "gram", "grams"}, {"kg", "kilogram", "kilograms"},
     {"lb", "pound", "pounds"}, {"λ", "wavelength", "wavelengths"}, {"S-units", "S-unit", "S-units"},

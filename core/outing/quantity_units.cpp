@@ -45,6 +45,8 @@ constexpr UnitChoice kKilometre[] = {{"km", 1, 0, false},
                                      {"yd", kMetresPerYard / 1e3, 0, false}};
 constexpr UnitChoice kMegahertz[] = {
     {"MHz", 1, 0, false}, {"kHz", 1e-3, 0, false}, {"Hz", 1e-6, 0, false}, {"GHz", 1e3, 0, false}};
+constexpr UnitChoice kKilohertz[] = {
+    {"kHz", 1, 0, false}, {"Hz", 1e-3, 0, false}, {"MHz", 1e3, 0, false}, {"GHz", 1e6, 0, false}};
 constexpr UnitChoice kOhm[] = {{"Ω", 1, 0, false}, {"kΩ", 1e3, 0, false}, {"mΩ", 1e-3, 0, false}};
 constexpr UnitChoice kPercent[] = {{"%", 1, 0, false}};
 constexpr UnitChoice kHour[] = {
@@ -85,6 +87,8 @@ Rows rows_of(Unit unit) {
       return {kKilometre, 2};
     case Unit::megahertz:
       return {kMegahertz, 2};
+    case Unit::kilohertz:
+      return {kKilohertz, 2};
     case Unit::ohm:
       return {kOhm, 2};
     case Unit::percent:
@@ -206,6 +210,7 @@ Measure measure_of(Unit unit) {
     case Unit::kilometre:
       return length;
     case Unit::megahertz:
+    case Unit::kilohertz:
       return frequency;
     case Unit::ohm:
       return resistance;

@@ -43,8 +43,13 @@ constexpr L kSunHeightRests[] = {L::site_locator,       L::clock_utc_offset_min,
 constexpr L kWayRests[] = {L::site_locator, L::sky_toward_locator};
 constexpr L kPaceRests[] = {L::pace_per_hour, L::pace_spread_pct, L::pace_target, L::clock_arrive_min,
                             L::clock_leave_by_min};
-constexpr L kSafetyRests[] = {L::radio_transmit_power_w, L::radio_mode, L::safety_busiest_share_pct,
-                              L::antenna_frequency_mhz, L::antenna_kind};
+constexpr L kSafetyRests[] = {L::radio_transmit_power_w, L::radio_mode,   L::safety_busiest_share_pct,
+                              L::antenna_frequency_mhz,  L::antenna_kind, L::safety_limits,
+                              L::safety_ground};
+constexpr L kRulesRests[] = {L::antenna_frequency_mhz, L::radio_mode,        L::rules_class,
+                             L::rules_region,          L::rules_own_low_mhz, L::rules_own_high_mhz};
+constexpr L kRulesPowerRests[] = {L::radio_transmit_power_w, L::antenna_frequency_mhz, L::rules_class,
+                                  L::rules_region,           L::rules_own_power_w,     L::antenna_kind};
 
 constexpr L kLookedAt[] = {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax};
 
@@ -346,8 +351,8 @@ constexpr Reading kReadings[] = {
      .digits = 1,
      .better = Better::less,
      .source = kExposureSource,
-     .assumes = "a half-wave dipole's gain towards people, ground reflection 2.56, United States limits; local "
-                "rules come first",
+     .assumes = "a half-wave dipole's gain towards people, reflection and limits as chosen; local rules come "
+                "first",
      .formula = "where the averaged field meets the limit for people who were not told, rounded up, never under "
                 "arm's reach",
      .rests_on = kSafetyRests},
@@ -358,8 +363,8 @@ constexpr Reading kReadings[] = {
      .digits = 1,
      .better = Better::less,
      .source = kExposureSource,
-     .assumes = "a half-wave dipole's gain towards people, ground reflection 2.56, United States limits; local "
-                "rules come first",
+     .assumes = "a half-wave dipole's gain towards people, reflection and limits as chosen; local rules come "
+                "first",
      .formula =
          "where the averaged field meets the limit for those who were told, rounded up, never under arm's reach",
      .rests_on = kSafetyRests},
@@ -378,9 +383,31 @@ constexpr Reading kReadings[] = {
      .link = Link::safety,
      .better = Better::less,
      .source = "power lines, fuse and coax come first; docs/methods/safety",
-     .assumes = "somebody really looked",
+     .assumes =
+         "somebody really looked; people come no nearer than was paced, or up to the keep-out where nothing was",
      .formula = "what nobody has looked at yet",
      .rests_on = kLookedAt},
+    {.key = "rules.room_khz",
+     .name = "Room to the band edge",
+     .link = Link::safety,
+     .unit = Unit::kilohertz,
+     .digits = 1,
+     .better = Better::more,
+     .source = "47 CFR 97.301, 97.303, 97.305, 97.307(b), text of 2026-09-23; docs/methods/rules",
+     .assumes = "the frequency is what the dial shows; the mode's usual width and sideband; another country's "
+                "licence: its own edges, or the Region's",
+     .formula = "how far the dial may still move before a part of the signal leaves what the licence allows",
+     .rests_on = kRulesRests},
+    {.key = "rules.power_pct",
+     .name = "Power, of what is allowed",
+     .link = Link::safety,
+     .unit = Unit::percent,
+     .better = Better::less,
+     .source = "47 CFR 97.313, text of 2026-09-23; docs/methods/rules",
+     .assumes = "the least power that will do is asked for everywhere (97.313(a)); a wire is taken as a dipole",
+     .formula =
+         "peak envelope power \u00F7 its limit; on 60 m radiated power over a half-wave dipole \u00F7 its limit",
+     .rests_on = kRulesPowerRests},
     {.key = "kit.chance_pct",
      .name = "Kit holds",
      .link = Link::kit,

@@ -46,6 +46,8 @@ enum class R : unsigned char {
   safety_operator_m,
   safety_owed_within_m,
   safety_left_to_look_at,
+  rules_room_khz,
+  rules_power_pct,
   kit_chance_pct,
   kit_single_points,
   kit_weight_kg,

@@ -13,9 +13,10 @@ struct Settings {
   ThemeName theme = ThemeName::daylight;
   int text_pct = 100;  // 100 to 200
   bool left_hand = false;
-  Style style;  // decimal sign, feet, Fahrenheit
+  Style style;          // decimal sign, feet, Fahrenheit
+  std::string licence = {};  // an option's key of rules.class, "" for none
   bool operator==(const Settings& o) const {
-    return theme == o.theme && text_pct == o.text_pct && left_hand == o.left_hand &&
+    return theme == o.theme && text_pct == o.text_pct && left_hand == o.left_hand && licence == o.licence &&
            style.decimal_sign == o.style.decimal_sign && style.feet == o.style.feet &&
            style.fahrenheit == o.style.fahrenheit;
   }

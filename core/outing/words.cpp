@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/outing/outlook.h"
+#include "core/outing/rules_join.h"
 
 namespace gs {
 namespace {
@@ -38,6 +39,12 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
       return "an evaluation is owed: people may stand nearer than a formula alone can say";
     case Doubt::not_looked_at:
       return lower_first(std::string(lever(figure.culprit).name)) + " not looked at yet";
+    case Doubt::people_too_near:
+      return "people stand nearer than the keep-out";
+    case Doubt::not_allowed:
+      return say_rules(plan, style);
+    case Doubt::not_allowed_anywhere:
+      return "this licence class has no place for it";
     case Doubt::no_kit:
       return "needs a kit list";
     case Doubt::no_date:
@@ -90,6 +97,13 @@ Verdict verdict(const Plan& plan, const Outlook& outlook, const Style& style) {
     result.headline = "Two figures do not go together.";
     result.cause = clash.front().sentence;
     result.state = State::fails;
+    return result;
+  }
+  if (outlook[R::rules_room_khz].state == State::fails) {
+    result.headline = "This may not be transmitted.";
+    result.cause = say_rules(plan, style);
+    result.state = State::fails;
+    result.binds = R::rules_room_khz;
     return result;
   }
   const auto not_known = [&] {

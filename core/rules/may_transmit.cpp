@@ -108,15 +108,12 @@ std::vector<Stretch> stretches(Region region, Class licence, Kind kind, Place pl
   return all;
 }
 
-Answer may_transmit(Region region, Class licence, double frequency_mhz, const ModeWidth& mode, double width_khz) {
-  Answer answer{false, Why::no_band, kNone, kNone, kNone, {kNone, kNone, kNone, kNone}};
-  if (!(frequency_mhz > 0) || !std::isfinite(frequency_mhz) || !(width_khz >= 0)) return answer;
-  const double width = width_khz > 0 ? width_khz : mode.width_khz;
-  const bool fm = mode.key == "fm";
-  const Interval sent = signal(mode.place, frequency_mhz, width / 1000);
-  answer.signal_low_mhz = sent.low_mhz;
-  answer.signal_high_mhz = sent.high_mhz;
-  for (const Stretch& stretch : stretches(region, licence, mode.kind, mode.place, width, fm)) {
+namespace {
+
+/// Where among these stretches the dial stands, before why it may not is said.
+Answer placed(const std::vector<Stretch>& all, double frequency_mhz, Interval sent) {
+  Answer answer{false, Why::no_band, sent.low_mhz, sent.high_mhz, kNone, {kNone, kNone, kNone, kNone}};
+  for (const Stretch& stretch : all) {
     double room_khz = 1000 * std::min(frequency_mhz - stretch.dial_low_mhz, stretch.dial_high_mhz - frequency_mhz);
     room_khz = std::round(room_khz / kStepKhz) * kStepKhz + 0.0;
     if (answer.room_khz >= room_khz) continue;
@@ -124,9 +121,37 @@ Answer may_transmit(Region region, Class licence, double frequency_mhz, const Mo
     answer.nearest = stretch;
   }
   answer.allowed = answer.room_khz >= 0;
-  if (answer.allowed) {
-    answer.why = Why::allowed;
-  } else if (!band_of(frequency_mhz, region).empty()) {
+  if (answer.allowed) answer.why = Why::allowed;
+  return answer;
+}
+
+bool is_asked(double frequency_mhz, double width_khz) {
+  return frequency_mhz > 0 && std::isfinite(frequency_mhz) && width_khz >= 0 && std::isfinite(width_khz);
+}
+
+const Answer kNoAnswer{false, Why::no_band, kNone, kNone, kNone, {kNone, kNone, kNone, kNone}};
+
+/// Any mode within these intervals.
+Answer within(const std::vector<Interval>& open, double frequency_mhz, const ModeWidth& mode, double width_khz) {
+  if (!is_asked(frequency_mhz, width_khz)) return kNoAnswer;
+  const double width_mhz = (width_khz > 0 ? width_khz : mode.width_khz) / 1000;
+  std::vector<Stretch> all;
+  for (const Interval& one : open) add(all, mode.place, width_mhz, one);
+  Answer answer = placed(all, frequency_mhz, signal(mode.place, frequency_mhz, width_mhz));
+  for (const Interval& one : open)
+    if (!answer.allowed && frequency_mhz >= one.low_mhz && frequency_mhz <= one.high_mhz)
+      answer.why = Why::over_edge;
+  return answer;
+}
+
+}  // namespace
+
+Answer may_transmit(Region region, Class licence, double frequency_mhz, const ModeWidth& mode, double width_khz) {
+  if (!is_asked(frequency_mhz, width_khz)) return kNoAnswer;
+  const double width = width_khz > 0 ? width_khz : mode.width_khz;
+  Answer answer = placed(stretches(region, licence, mode.kind, mode.place, width, mode.key == "fm"), frequency_mhz,
+                         signal(mode.place, frequency_mhz, width / 1000));
+  if (!answer.allowed && !band_of(frequency_mhz, region).empty()) {
     answer.why = Why::not_class;
     for (const Interval& own : class_intervals(region, licence))
       if (frequency_mhz >= own.low_mhz && frequency_mhz <= own.high_mhz) answer.why = Why::not_mode;
@@ -134,6 +159,16 @@ Answer may_transmit(Region region, Class licence, double frequency_mhz, const Mo
       answer.why = Why::over_edge;
   }
   return answer;
+}
+
+Answer within_region(Region region, double frequency_mhz, const ModeWidth& mode, double width_khz) {
+  return within(class_intervals(region, Class::extra), frequency_mhz, mode, width_khz);
+}
+
+Answer within_edges(double low_mhz, double high_mhz, double frequency_mhz, const ModeWidth& mode,
+                    double width_khz) {
+  if (!(low_mhz > 0 && low_mhz < high_mhz) || !std::isfinite(high_mhz)) return kNoAnswer;
+  return within({{low_mhz, high_mhz}}, frequency_mhz, mode, width_khz);
 }
 
 }  // namespace gs::rules

@@ -42,4 +42,13 @@ struct Answer {
 Answer may_transmit(Region region, Class licence, double frequency_mhz, const ModeWidth& mode,
                     double width_khz = 0);
 
+/// The same for a licence of another country, of which no table is here: the whole signal within the Region's
+/// amateur bands, whatever the mode. Edges: the widest class of 47 CFR 97.301 in that Region. National rules may be
+/// narrower.
+Answer within_region(Region region, double frequency_mhz, const ModeWidth& mode, double width_khz = 0);
+
+/// And within two edges that a person typed from the own licence. 0 < low_mhz < high_mhz, else nothing is allowed.
+Answer within_edges(double low_mhz, double high_mhz, double frequency_mhz, const ModeWidth& mode,
+                    double width_khz = 0);
+
 }  // namespace gs::rules

@@ -414,8 +414,11 @@ TEST_CASE("archive: what is kept never pushes aside what is known") {
 
 TEST_CASE("archive: settings") {
   for (const ThemeName theme : {ThemeName::daylight, ThemeName::dusk, ThemeName::night}) {
-    const Settings settings{
-        theme, 140, theme == ThemeName::dusk, {theme == ThemeName::night ? ',' : '.', true, false}};
+    const Settings settings{theme,
+                            140,
+                            theme == ThemeName::dusk,
+                            {theme == ThemeName::night ? ',' : '.', true, false},
+                            theme == ThemeName::dusk ? "general" : ""};
     const LoadedSettings loaded = read_settings(write_settings(settings));
     CHECK(loaded.refusal.empty());
     CHECK(loaded.notes.empty());
@@ -425,7 +428,8 @@ TEST_CASE("archive: settings") {
   for (const std::string member :
        {"\"theme\": \"neon\"", "\"theme\": 1", "\"text_pct\": 99", "\"text_pct\": 201", "\"text_pct\": 120.5",
         "\"text_pct\": \"120\"", "\"text_pct\": 1e400", "\"left_hand\": 1", "\"decimal_sign\": \"..\"",
-        "\"decimal_sign\": 1", "\"feet\": null", "\"fahrenheit\": \"true\"", "\"unknown\": 1"}) {
+        "\"decimal_sign\": 1", "\"feet\": null", "\"fahrenheit\": \"true\"", "\"licence\": \"pilot\"",
+        "\"licence\": 1", "\"unknown\": 1"}) {
     CAPTURE(member);
     const LoadedSettings loaded = read_settings(head + "," + member + "}");
     CHECK(loaded.refusal.empty());

@@ -320,11 +320,15 @@ TEST_CASE("joins: the antenna's kind gives the load when nothing was measured, a
 
 TEST_CASE("joins: safety is not known until lines, fuse and coax were looked at") {
   const L looks[] = {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax};
-  const Outlook far = evaluate(carrier_with({{L::antenna_frequency_mhz, 28.4}}));
+  // keep-out 3.9 m, but people may come up to it, and within 5.1 m an evaluation is owed (3450 R^2 / f^2 of ERP)
+  const Outlook unpaced = evaluate(carrier_with({{L::antenna_frequency_mhz, 28.4}}));
+  CHECK(unpaced[R::safety_left_to_look_at].state == State::tight);
+  CHECK(unpaced[R::safety_left_to_look_at].doubt == Doubt::evaluation_owed);
+  const Outlook far = evaluate(carrier_with({{L::antenna_frequency_mhz, 28.4}, {L::safety_people_m, 10.0}}));
   CHECK(far[R::safety_left_to_look_at].state == State::holds);
   CHECK(standing(far, Link::safety).state == State::holds);
   // nearer than a wavelength over 2 pi (26 m at 1.8 MHz) the formula alone may not stand
-  const Plan low = carrier_with({{L::antenna_frequency_mhz, 1.8}});
+  const Plan low = carrier_with({{L::antenna_frequency_mhz, 1.85}, {L::safety_people_m, 10.0}});
   const Outlook near = evaluate(low);
   CHECK(near[R::safety_public_m].value < 26);
   CHECK(standing(near, Link::safety).state == State::tight);

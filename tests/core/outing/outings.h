@@ -42,6 +42,7 @@ inline Outing whole_outing() {
                     {L::feedline_length_m, 15.0},
                     {L::clock_arrive_min, 600.0},
                     {L::clock_leave_by_min, 840.0},
+                    {L::rules_class, "extra"},
                     {L::safety_looked_at_lines, "yes"},
                     {L::safety_looked_at_fuse, "yes"},
                     {L::safety_looked_at_coax, "yes"}});

@@ -14,10 +14,11 @@ using namespace gs;
 
 namespace {
 
-constexpr Unit kUnits[] = {Unit::none,    Unit::watt,     Unit::volt,       Unit::ampere,       Unit::ampere_hour,
-                           Unit::decibel, Unit::metre,    Unit::kilometre,  Unit::megahertz,    Unit::ohm,
-                           Unit::percent, Unit::hour,     Unit::minute,     Unit::clock_minute, Unit::celsius,
-                           Unit::gram,    Unit::kilogram, Unit::wavelength, Unit::s_unit,       Unit::text};
+constexpr Unit kUnits[] = {Unit::none,    Unit::watt,    Unit::volt,      Unit::ampere,     Unit::ampere_hour,
+                           Unit::decibel, Unit::metre,   Unit::kilometre, Unit::megahertz,  Unit::kilohertz,
+                           Unit::ohm,     Unit::percent, Unit::hour,      Unit::minute,     Unit::clock_minute,
+                           Unit::celsius, Unit::gram,    Unit::kilogram,  Unit::wavelength, Unit::s_unit,
+                           Unit::text};
 
 struct Row {
   const char* text;
