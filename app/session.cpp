@@ -1,24 +1,31 @@
 #include "app/session.h"
 
+#include <algorithm>
 #include <cmath>
 
+#include "app/tally_journal.h"
 #include "core/outing/archive.h"
 
 namespace gs {
 
-Session::Session() : plan_(resolve(outing_)), outlook_(evaluate(plan_)) {}
+Session::Session() : plan_(resolve(outing_)), outlook_(evaluate(plan_, now_)) {}
 
 void Session::changed() {
   outing_.habits.licence = settings.licence;
   plan_ = resolve(outing_);
-  outlook_ = evaluate(plan_);
   pinned_.reset();
   if (outing_.pinned) {
     Plan plan = resolve_pinned(outing_);
-    Outlook outlook = evaluate(plan);
+    const Outlook outlook = evaluate(plan);  // the pin is what was planned: nothing is "now" in it
     pinned_ = Worked{std::move(plan), outlook};
   }
+  tick(now_);
   unsaved_ = true;
+}
+
+void Session::tick(const Now& now) {
+  now_ = now;
+  outlook_ = evaluate(plan_, now_);
 }
 
 void Session::open(Outing outing, std::string what) {
@@ -28,10 +35,10 @@ void Session::open(Outing outing, std::string what) {
   changed();
 }
 
-void Session::restore(Outing outing) {
+void Session::restore(Outing outing, bool unsaved) {
   outing_ = std::move(outing);
   changed();
-  unsaved_ = false;
+  unsaved_ = unsaved;
 }
 
 std::string Session::set(L id, Value value, int gesture) {
@@ -68,9 +75,23 @@ void Session::set_kit(std::vector<kit::Item> kit, std::string what) {
   changed();
 }
 
+void Session::set_stints(std::vector<Stint> stints, std::string what, int gesture) {
+  if (stints == outing_.stints) return;
+  history_.record(outing_, std::move(what), gesture != 0 && gesture == last_gesture_);
+  outing_.stints = std::move(stints);
+  last_gesture_ = gesture;
+  changed();
+}
+
 void Session::rename(std::string name) {
   history_.record(outing_, "the name", false);
   outing_.name = std::move(name);
+  changed();
+}
+
+void Session::set_date(std::string date) {
+  history_.record(outing_, "the date, " + date, false);
+  outing_.date = std::move(date);
   changed();
 }
 
@@ -97,6 +118,24 @@ void Session::go_to_pin() {
   changed();
 }
 
+void Session::remember_item(const std::string& old_name, const kit::Item& item) {
+  std::vector<kit::Item>& own = settings.own_items;
+  const auto named = [&own](const std::string& name) {
+    return std::find_if(own.begin(), own.end(), [&name](const kit::Item& one) { return one.name == name; });
+  };
+  kit::Item bare = item;  // what was ticked belongs to one outing
+  bare.charged = bare.packed = bare.stowed = false;
+  if (const auto other = named(item.name); item.name != old_name && other != own.end()) own.erase(other);
+  if (const auto at = named(old_name); at != own.end())
+    *at = std::move(bare);
+  else if (own.size() < kMostKitItems)
+    own.push_back(std::move(bare));
+}
+
+void Session::forget_item(const std::string& name) {
+  std::erase_if(settings.own_items, [&name](const kit::Item& one) { return one.name == name; });
+}
+
 void Session::set_licence(std::string key) {
   settings.licence = std::move(key);
   const bool unsaved = unsaved_;
@@ -116,6 +155,45 @@ void Session::redo() {
   outing_ = history_.redo(outing_);
   last_gesture_ = 0;
   changed();
+}
+
+bool Session::happened_if(bool done, std::string line) {
+  if (!done) return false;
+  noted_.push_back(std::move(line));
+  changed();
+  return true;
+}
+
+bool Session::go_on_air(double utc_s) {
+  std::string line = start_line(outing_, utc_s);
+  return happened_if(start_on_air(outing_.happened, utc_s), std::move(line));
+}
+
+bool Session::leave_air(double utc_s) {
+  std::string line = end_line(outing_, utc_s);
+  return happened_if(end_on_air(outing_.happened, utc_s), std::move(line));
+}
+
+bool Session::count_contact(double utc_s, double steady_s) {
+  if (!guard_.takes(steady_s)) return false;
+  std::string line = contact_line(outing_, utc_s);
+  return happened_if(add_contact(outing_.happened, utc_s), std::move(line));
+}
+
+bool Session::count_forgotten(double utc_s, int count) {
+  std::string line = forgotten_line(outing_, utc_s, count);
+  return happened_if(add_forgotten(outing_.happened, utc_s, count), std::move(line));
+}
+
+bool Session::take_back_contact() {
+  std::string line = take_back_line(outing_);
+  return happened_if(take_back(outing_.happened), std::move(line));
+}
+
+std::string Session::note_measured(std::string key, Value value, std::optional<double> utc_s) {
+  std::string why = measure(outing_.happened, std::move(key), std::move(value), utc_s);
+  if (why.empty()) changed();
+  return why;
 }
 
 std::string value_text(const Plan& plan, L id, const Style& style) {

@@ -11,13 +11,14 @@
 #include "core/outing/history.h"
 #include "core/outing/outlook.h"
 #include "core/outing/settings.h"
+#include "core/pace/tally.h"
 
 namespace gs {
 
-enum class Sheet : unsigned char { overview, link, more, text };
+enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card };
 
 /// A panel that covers part of the sheet; the chain stays.
-enum class Panel : unsigned char { none, why, keypad, check, choices, pin };
+enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten };
 
 struct View {
   Sheet sheet = Sheet::overview;
@@ -31,6 +32,7 @@ struct View {
   std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
+  double flash_until_s = 0;  // of the contact button, monotonic
 };
 
 class Session {
@@ -44,15 +46,24 @@ class Session {
   const Outlook* pinned_outlook() const { return pinned_ ? &pinned_->outlook : nullptr; }
   const Style& style() const { return settings.style; }
 
+  const Now& now() const { return now_; }
+  Phase phase() const { return phase_of(plan_, now_); }
+
+  void tick(const Now& now);                   // before each frame
   void open(Outing outing, std::string what);  // another outing; one step of undo
-  void restore(Outing outing);                 // at start: no step of undo
+  void restore(Outing outing, bool unsaved);   // at start: no step of undo
   /// Sets a lever; refused values change nothing and return the reason. `gesture` is equal for all steps of one
   /// drag.
   std::string set(L id, Value value, int gesture = 0);
   /// Several levers in one step of undo. Precondition: none of them is refused.
   void set_all(const std::vector<std::pair<L, Value>>& sets, std::string what);
   void set_kit(std::vector<kit::Item> kit, std::string what);  // one step of undo; nothing where it is the same
+  void set_stints(std::vector<Stint> stints, std::string what, int gesture = 0);  // one step of undo
   void rename(std::string name);
+  /// An item of the person's own making, to be offered again; takes the place of the one called `old_name`.
+  void remember_item(const std::string& old_name, const kit::Item& item);
+  void forget_item(const std::string& name);
+  void set_date(std::string date);  // ISO 8601
   void set_licence(std::string key);  // of the settings; the outing is worked out anew
   void pin();
   void unpin();
@@ -62,6 +73,18 @@ class Session {
   const std::string& undo_names() const { return history_.undo_names(); }
   void undo();
   void redo();
+
+  // --- on the air: no steps of undo, noted at once
+  bool go_on_air(double utc_s);
+  bool leave_air(double utc_s);
+  /// `steady_s`: the same press by a clock that only runs forward; a bounce of the finger does not count.
+  bool count_contact(double utc_s, double steady_s);
+  bool count_forgotten(double utc_s, int count);
+  bool take_back_contact();
+  /// Notes what was measured; why it cannot be, in words, or "".
+  std::string note_measured(std::string key, Value value, std::optional<double> utc_s);
+  /// Lines for the journal since the last time.
+  std::vector<std::string> take_noted() { return std::exchange(noted_, {}); }
 
   Settings settings;
   View view;
@@ -75,6 +98,7 @@ class Session {
     Outlook outlook;
   };
   void changed();
+  bool happened_if(bool done, std::string line);
 
   Outing outing_;
   Plan plan_;
@@ -84,6 +108,9 @@ class Session {
   std::optional<L> last_lever_;  // of the last change, names the pin
   int last_gesture_ = 0;
   bool unsaved_ = false;
+  Now now_;
+  pace::TapGuard guard_;
+  std::vector<std::string> noted_;
 };
 
 /// "15 m", "RG-213", "not set": a lever's value in this plan.

@@ -6,7 +6,9 @@
 
 #include "app/mirror/keys.h"
 #include "app/sheets/sheets.h"
+#include "app/store/journal.h"
 #include "app/store/store.h"
+#include "app/tally_journal.h"
 #include "core/outing/archive.h"
 
 namespace gs {
@@ -14,6 +16,11 @@ namespace {
 
 constexpr int kSettleFrames = 2;      // after an event: one that answers it, one for what that answer moved
 constexpr float kNarrowest_px = 320;  // logical width below which six links do not stand side by side
+
+bool is_text_field(const mirror::Tree& tree, const std::string& id) {
+  return std::any_of(tree.nodes.begin(), tree.nodes.end(),
+                     [&](const mirror::Node& node) { return node.id == id && node.role == mirror::Role::textbox; });
+}
 
 }  // namespace
 
@@ -23,7 +30,10 @@ Shell::Shell() {
   if (!kept.outing.empty()) {
     LoadedOuting loaded = read_outing(kept.outing);
     if (loaded.refusal.empty()) {
-      session_.restore(std::move(loaded.outing));
+      // contacts that came after the last save
+      bool played = false;
+      for (const std::string& line : store::noted()) played = play(loaded.outing, line) || played;
+      session_.restore(std::move(loaded.outing), played);
       holds_saving_ = loaded.newer;
     } else {
       session_.notes.push_back("The kept outing could not be read: " + loaded.refusal);
@@ -49,6 +59,7 @@ void Shell::frame() {
   const platform::View view = platform::view();
   const double now_s = platform::now_s();
   const float text = text_scale();
+  session_.tick({platform::utc_now_s(), double(platform::today().utc_offset_min)});
   hand_.reduced_motion = view.reduced_motion;
   hand_.begin_frame(now_s);
 
@@ -66,9 +77,11 @@ void Shell::frame() {
       record_->clear();
       pen.record(record_);
     }
-    parts::Ui ui(session_, pen, hand_, asked_, surface, now_s);
+    parts::Ui ui(session_, pen, hand_, asked_, typing_, surface, now_s);
     draw(ui);
     asked_ = {};
+    typing_.end_frame();
+    if (!ui.keyboard_to.empty()) give_keyboard(ui.keyboard_to);
     wake_s = ui.wake_s;
     if (pass == 0 && wake_s != 0 && wake_s <= now_s) {
       hand_.again();
@@ -83,6 +96,8 @@ void Shell::frame() {
   ImGui::GetStyle().Colors[ImGuiCol_WindowBg] =
       ImGui::ColorConvertU32ToFloat4(look::theme(session_.settings.theme).paper);
   hand_.end_frame();
+  const bool counting = session_.view.sheet == Sheet::on_air && session_.phase() == Phase::on_air;
+  if (std::exchange(awake_, counting) != counting) platform::keep_awake(counting);
   keep();
   if (hand_.moving() || hand_.pressing()) wake_s = now_s;
   if (wake_s != 0) wake_s <= now_s ? platform::wake(1) : platform::wake_in(wake_s - now_s);
@@ -111,6 +126,10 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::more(ui);
     case Sheet::text:
       return sheets::text(ui);
+    case Sheet::on_air:
+    case Sheet::after:
+    case Sheet::card:
+      return sheets::on_air(ui);
   }
 }
 
@@ -171,7 +190,7 @@ void Shell::move_focus(const mirror::Tree& tree) {
   const Panel panel = session_.view.panel;
   if (panel == std::exchange(panel_, panel)) return;
   if (panel == Panel::none) {
-    if (!opener_.empty()) focus_ = std::exchange(opener_, {});
+    if (!opener_.empty()) give_keyboard(std::exchange(opener_, {}));
     return;
   }
   if (focus_.empty()) return;
@@ -180,7 +199,8 @@ void Shell::move_focus(const mirror::Tree& tree) {
     for (const mirror::Node& node : tree.nodes) {
       inside = inside || node.id == group || node.id == std::string(group) + ":title";
       if (!inside || !mirror::is_interactive(node.role)) continue;
-      opener_ = std::exchange(focus_, node.id);
+      opener_ = focus_;
+      give_keyboard(node.id);
       platform::wake(kSettleFrames);
       return;
     }
@@ -192,8 +212,11 @@ void Shell::publish(parts::Ui& ui) {
   move_focus(ui.tree);
   const bool focus_there = std::any_of(ui.tree.nodes.begin(), ui.tree.nodes.end(),
                                        [&](const mirror::Node& node) { return node.id == focus_; });
-  if (!focus_there) focus_.clear();
+  if (!focus_there) give_keyboard({});
+  if (!typing_.has(focus_) && is_text_field(ui.tree, focus_)) typing_.give(focus_);  // a panel that opened with one
   ui.tree.focus = focus_;
+  const look::Theme& theme = look::theme(session_.settings.theme);
+  ui.tree.skin = {theme.ink, theme.paper, theme.ink, look::type::kBody * text};
   for (mirror::Node& node : ui.tree.nodes) {
     node.x *= text;
     node.y *= text;
@@ -208,6 +231,7 @@ void Shell::publish(parts::Ui& ui) {
 }
 
 void Shell::keep() {
+  for (const std::string& line : session_.take_noted()) store::note(line);
   if (!holds_saving_ && session_.take_unsaved()) store::save_outing(write_outing(session_.outing()));
   if (!(session_.settings == kept_settings_)) {
     kept_settings_ = session_.settings;
@@ -219,7 +243,13 @@ void Shell::keep() {
 void Shell::pointer(const platform::Pointer& event) {
   const float text = text_scale();
   if (event.kind == platform::PointerKind::move && !hand_.pressing()) return;  // nothing answers to hovering
-  if (event.kind == platform::PointerKind::down && !focus_.empty()) focus_.clear();
+  if (event.kind == platform::PointerKind::down && !focus_.empty()) {
+    const float x = event.x / text, y = event.y / text;
+    bool into_field = false;  // a press into the field that has the keyboard leaves it there
+    for (const parts::Target& target : hand_.targets())
+      into_field = into_field || (typing_.has(target.id) && target.box.holds(x, y));
+    if (!into_field) give_keyboard({});
+  }
   hand_.pointer(event, event.x / text, event.y / text, platform::now_s());
   platform::wake(kSettleFrames);
 }
@@ -230,11 +260,20 @@ void Shell::wheel(float x, float y, float, float dy) {
   platform::wake(1);
 }
 
+/// The one place where the keyboard goes from one control to another: what was typed in a text field counts then.
+void Shell::give_keyboard(std::string id) {
+  typing_.give(is_text_field(tree_, id) ? id : std::string{});
+  focus_ = std::move(id);
+}
+
 void Shell::key(const platform::KeyPress& press) {
-  if (press.key == platform::Key::undo) {
-    session_.undo();
+  const bool counting = session_.view.sheet == Sheet::on_air && session_.phase() == Phase::on_air;
+  if (typing_.has(focus_) && typing_.key(press)) {
+    // it went into the text field
+  } else if (press.key == platform::Key::undo) {
+    if (!counting) session_.undo();
   } else if (press.key == platform::Key::redo) {
-    session_.redo();
+    if (!counting) session_.redo();
   } else if (press.key == platform::Key::escape) {
     if (session_.view.panel != Panel::none) {
       session_.view.panel = Panel::none;
@@ -243,7 +282,7 @@ void Shell::key(const platform::KeyPress& press) {
     }
   } else {
     const mirror::KeyEffect effect = mirror::effect_of(press, tree_, focus_);
-    if (effect.focus) focus_ = *effect.focus;
+    if (effect.focus) give_keyboard(*effect.focus);
     if (!effect.press.empty()) hand_.press(effect.press, platform::now_s());
     if (effect.steps != 0) asked_.steps[focus_] += effect.steps;
     if (effect.set) asked_.set[focus_] = *effect.set;
@@ -260,10 +299,19 @@ void Shell::act(const platform::MirrorAction& action) {
       asked_.set[action.id] = action.number;
       break;
     case platform::MirrorAction::Verb::focus:
-      focus_ = action.id;
+      give_keyboard(action.id);
       break;
     case platform::MirrorAction::Verb::blur:
-      if (focus_ == action.id) focus_.clear();
+      if (focus_ == action.id) give_keyboard({});
+      break;
+    case platform::MirrorAction::Verb::type:
+      typing_.typed(action.id, action.text);
+      break;
+    case platform::MirrorAction::Verb::commit:
+      typing_.commit(action.id, action.text);
+      break;
+    case platform::MirrorAction::Verb::cancel:
+      typing_.cancel(action.id);
       break;
   }
   platform::wake(kSettleFrames);
@@ -272,6 +320,7 @@ void Shell::act(const platform::MirrorAction& action) {
 void Shell::view_changed() { platform::wake(kSettleFrames); }
 
 void Shell::stored(bool ok) {
+  if (ok && !is_on_air(session_.outing().happened)) store::forget_noted();
   if (store_failed_ == !ok) return;
   store_failed_ = !ok;
   platform::wake(kSettleFrames);

@@ -43,16 +43,19 @@ class Shell : public platform::Host {
   void draw_sheet(parts::Ui& ui);
   void publish(parts::Ui& ui);
   void move_focus(const mirror::Tree& tree);
+  void give_keyboard(std::string id);
   void keep();
 
   Session session_;
   look::Fonts fonts_;
   parts::Hand hand_;
   parts::Asked asked_;
+  parts::Typing typing_;
   mirror::Tree tree_;
   std::string focus_, opener_;  // opener: what had the keyboard when the panel opened
   Panel panel_ = Panel::none;
   Settings kept_settings_;
+  bool awake_ = false;  // as the platform was told
   bool update_waits_ = false, store_failed_ = false;
   bool holds_saving_ = false;  // what is kept comes from a newer version: written over only when the person says so
   std::vector<look::TextRecord>* record_ = nullptr;

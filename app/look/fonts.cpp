@@ -18,6 +18,7 @@ namespace {
 // figures, units and small letters.
 constexpr std::u32string_view kSigns = U"\u00a0°±²³µ·½×÷ΔΩηλμπσφ–—‘’“”•…′″←↑→↓−√∞≈≤≥";
 constexpr std::u32string_view kAccented = U"¡£§«»¿ıŒœŠšŸ";  // beside the letters of Latin-1
+constexpr std::u32string_view kDigits = U"+";               // beside 0 to 9
 constexpr std::u32string_view kHeadline = U" %()+,-./:<>ABCFHMRSTUVW\u00a0°±µΩμ–…′″−∞≈≤≥";
 
 /// First and last code point of each range, ended by 0, as the atlas wants them.
@@ -26,6 +27,11 @@ std::vector<ImWchar> ranges(std::u32string_view singles, std::initializer_list<I
   for (const char32_t c : singles) out.insert(out.end(), 2, ImWchar(c));
   out.push_back(0);
   return out;
+}
+
+const ImWchar* digits_ranges() {
+  static const std::vector<ImWchar> ours = ranges(kDigits, {'0', '9'});
+  return ours.data();
 }
 
 const ImWchar* ranges_of(Cut cut) {
@@ -85,24 +91,33 @@ ImFont* Fonts::fit(Face face, float size, std::string_view text) const {
   return font;
 }
 
+float digits_px(float scale) {
+  constexpr float kLargeScale = 3, kMost = 400, kMostAtLargeScale = 200;  // atlas: at most 32 MB at scale 5.25
+  return std::round(std::min(type::kCount * scale, scale <= kLargeScale ? kMost : kMostAtLargeScale));
+}
+
 Fonts build_fonts(ImFontAtlas& atlas, float scale) {
   Fonts fonts;
   fonts.scale = std::clamp(scale, 0.5F, 6.0F);
   atlas.Clear();
   atlas.Flags |= ImFontAtlasFlags_NoPowerOfTwoHeight | ImFontAtlasFlags_NoMouseCursors;
-  for (std::size_t i = 0; i < kCuts.size(); ++i) {
-    const File file = file_of(kCuts[i].face);
+  const auto bake = [&](Face face, float em_px, const ImWchar* characters) {
+    const File file = file_of(face);
     ImFontConfig config;
     config.FontData = const_cast<unsigned char*>(file.data);  // only read: the atlas does not own it
     config.FontDataSize = int(file.size);
     config.FontDataOwnedByAtlas = false;
-    config.SizePixels = std::round(kCuts[i].size * fonts.scale);  // the em: see subset_fonts.sh
+    config.SizePixels = em_px;  // the em: see subset_fonts.sh
     config.OversampleH = config.OversampleV =
         1;  // glyphs stand on whole device px, so no sub-pixel copies are needed
     config.PixelSnapH = true;
-    config.GlyphRanges = ranges_of(kCuts[i]);
-    fonts.at[i] = atlas.AddFont(&config);
-  }
+    config.GlyphRanges = characters;
+    return atlas.AddFont(&config);
+  };
+  for (std::size_t i = 0; i < kCuts.size(); ++i)
+    fonts.at[i] = bake(kCuts[i].face, std::round(kCuts[i].size * fonts.scale), ranges_of(kCuts[i]));
+  fonts.digits = bake(Face::bold, digits_px(fonts.scale), digits_ranges());
+  fonts.digits_most = digits_px(fonts.scale) / fonts.scale;
   atlas.Build();
   return fonts;
 }

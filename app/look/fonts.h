@@ -31,6 +31,8 @@ inline constexpr std::array<Cut, 11> kCuts{{{Face::regular, 15},
 struct Fonts {
   float scale = 0;                         // device px per logical px they were baked for
   std::array<ImFont*, kCuts.size()> at{};  // in the order of kCuts
+  ImFont* digits = nullptr;                // figures and + only: the count, the contact button
+  float digits_most = 0;                   // logical size up to which they are not stretched
 
   /// The font of this face and logical size. A size that was not baked gives the nearest one above (or the largest)
   /// of the face.
@@ -40,6 +42,9 @@ struct Fonts {
   /// all that our own words need.
   ImFont* fit(Face face, float size, std::string_view text) const;
 };
+
+/// Device px of the digits' em: what the count wants, but no more than the atlas has room for at a large scale.
+float digits_px(float scale);
 
 /// Clears the atlas and bakes every cut at round(size x scale) device px to the em. `scale` is pixel ratio x text
 /// scale and is kept within 0.5 and 6. The atlas must be handed to the renderer again afterwards. Sizes 16, 18 and

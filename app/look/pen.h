@@ -72,6 +72,12 @@ class Pen {
   float figure(float x, float baseline, std::string_view text, float size, ImU32 colour, Align align = Align::left,
                float ratio = type::kUnitRatio);
   float figure_width(std::string_view text, float size, float ratio = type::kUnitRatio) const;
+  /// The count and the contact button: figures and + alone, bold, at any size up to the digits' own. Returns the
+  /// width.
+  float digits(float x, float baseline, std::string_view text, float size, ImU32 colour, Align align = Align::left);
+  float digits_width(std::string_view text, float size) const;
+  /// The size of this at which the digits stay sharp: it, or the largest that was baked.
+  float digits_size(float size) const;
   /// The size at which the unit of a figure is set: ratio x size, in whole px, then the next type size at or above.
   static float unit_size(float size, float ratio = type::kUnitRatio);
   /// The baseline at which text of this size stands in the middle of a height (by capitals and digits).

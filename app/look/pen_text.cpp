@@ -185,4 +185,35 @@ float Pen::figure(float x, float baseline, std::string_view words, float size, I
   return whole;
 }
 
+float Pen::digits_size(float size) const { return std::min(size, fonts_.digits_most); }
+
+float Pen::digits_width(std::string_view text, float size) const {
+  return text_px(text, *fonts_.digits) / fonts_.digits->FontSize * size;
+}
+
+float Pen::digits(float x, float baseline, std::string_view text, float size, ImU32 colour, Align align) {
+  const ImFont& font = *fonts_.digits;
+  const float scale = size * scale_ / font.FontSize, width = digits_width(text, size);
+  const float shift = align == Align::left ? 0 : align == Align::centre ? width / 2 : width;
+  const float left = std::round((x - shift) * scale_), base = std::round(baseline * scale_);
+  if (record_ != nullptr)
+    record_->push_back({std::string(text),
+                        {left / scale_, baseline - size * type::kCapEm, width, size * type::kCapEm},
+                        Face::bold,
+                        size,
+                        colour,
+                        ground()});
+  float pen = left;
+  for (std::size_t i = 0; i < text.size();) {
+    const ImFontGlyph* glyph = font.FindGlyphNoFallback(ImWchar(next_code_point(text, i)));
+    if (glyph == nullptr) continue;
+    const auto put = [&](float y) { return base + (y - font.Ascent) * scale; };
+    list_.PrimReserve(6, 4);
+    list_.PrimRectUV({pen + glyph->X0 * scale, put(glyph->Y0)}, {pen + glyph->X1 * scale, put(glyph->Y1)},
+                     {glyph->U0, glyph->V0}, {glyph->U1, glyph->V1}, colour);
+    pen += glyph->AdvanceX * scale;
+  }
+  return width;
+}
+
 }  // namespace gs::look

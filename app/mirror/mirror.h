@@ -27,7 +27,8 @@ enum class Role : unsigned char {
   button,
   slider,
   radio,
-  checkbox,  // interactive
+  checkbox,
+  textbox,  // interactive
 };
 
 /// One record. Rectangles in CSS px of the surface. Children name their container in `parent`.
@@ -35,9 +36,10 @@ struct Node {
   std::string id;      // the key of the lever, reading or control; unique on screen
   std::string parent;  // "" for the top level
   Role role = Role::text;
-  std::string name;                               // accessible name; for text roles the text itself
-  std::string value;                              // spoken value of a slider ("40 watts"), detail of an image
-  double now = 0, least = 0, most = 0, step = 0;  // sliders
+  std::string name;     // accessible name; for text roles the text itself
+  std::string value;    // spoken value of a slider ("40 watts"), detail of an image, what stands in a textbox
+  std::string trouble;  // textbox: why what was typed cannot be, shown below it
+  double now = 0, least = 0, most = 0, step = 0;  // sliders; most characters of a textbox
   int level = 0;                                  // headings
   signed char checked = -1, expanded = -1;        // -1: has no such state
   bool disabled = false, current = false, live = false;
@@ -49,16 +51,26 @@ struct Node {
 bool is_interactive(Role role);
 std::string_view role_word(Role role);
 
+/// How a text field looks where the machine lays one of its own over ours: opaque colours as Dear ImGui packs them,
+/// letters in CSS px.
+struct Skin {
+  unsigned ink = 0, paper = 0, edge = 0;
+  float letter_px = 0;
+  bool operator==(const Skin&) const = default;
+};
+
 /// One frame's tree, in reading order.
 struct Tree {
   std::string title;
   std::string focus;  // id of the focused node, or ""
+  Skin skin;          // of text fields
   std::vector<Node> nodes;
   bool operator==(const Tree&) const = default;
 };
 
-/// {"title","focus","nodes":[{"id","parent","role","name","value","now","min","max","step","level","checked","expanded",
-/// "disabled","current","live","x","y","w","h","cut":[top,bottom]}]}; members that say nothing are left out.
+/// {"title","focus","skin":[ink,paper,edge,letter],"nodes":[{"id","parent","role","name","value","trouble","now","min",
+/// "max","step","level","checked","expanded","disabled","current","live","x","y","w","h","cut":[top,bottom]}]};
+/// members that say nothing are left out. Colours are "#rrggbb".
 std::string to_json(const Tree& tree);
 
 }  // namespace gs::mirror

@@ -14,7 +14,9 @@ namespace type = look::type;
 namespace {
 
 void go_to(Ui& ui, Link link) {
-  ui.session.view.sheet = Sheet::link;
+  // while one counts, the contacts' sheet is the counting one; from there the link opens its plan
+  const bool counts = link == Link::contacts && ui.session.phase() == Phase::on_air;
+  ui.session.view.sheet = counts && ui.session.view.sheet != Sheet::on_air ? Sheet::on_air : Sheet::link;
   ui.session.view.link = link;
   ui.session.view.panel = Panel::none;
   ui.session.view.unfolded.clear();

@@ -55,6 +55,7 @@ class Hand {
   std::vector<double> taps(std::string_view id) const;
   bool down(std::string_view id) const { return captured_ == id && mode_ == Mode::press; }
   double down_since() const { return down_since_; }
+  float down_x() const { return start_x_; }  // where it began
   /// The press was used up by holding: no tap follows.
   void use_up() { used_up_ = true; }
   const Drag* drag(std::string_view id) const { return drag_id_ == id ? &drag_ : nullptr; }

@@ -1,10 +1,8 @@
-// What is carried: a row an item with its spares, where a spare helps most, and what else might come along.
+// What is carried: a row an item with its spares; a tap on its words opens it for editing.
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
-#include "app/parts/ui.h"
-#include "core/kit/catalogue.h"
+#include "app/parts/kit_parts.h"
 #include "core/outing/archive.h"
 #include "core/outing/kit_start.h"
 
@@ -31,15 +29,6 @@ bool is_vital(const KitSummary& kit, std::string_view function) {
                      [function](const KitFunction& one) { return one.vital && one.name == function; });
 }
 
-std::string weight_words(double weight_g, const Style& style) {
-  return say_quantity(weight_g, Unit::gram, 0, style);
-}
-
-void set_kit(Ui& ui, std::vector<kit::Item> items, std::string what) {
-  ui.session.set_kit(std::move(items), std::move(what));
-  ui.wake_at(ui.now_s);
-}
-
 /// Name over weight on the left, what stands in beside it, and three targets on the right.
 void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool alone) {
   const kit::Item& item = items[i];
@@ -60,8 +49,21 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
   const float text_h = float(lines.size()) * step + float(second_lines.size()) * small;
   const Box box = ui.take(std::max(61.0F, text_h + 14));
   ui.open_group(Role::listitem, id, item.name, box);
-  ui.node(Role::text, id + ":text", item.name + ", for " + item.function + ", " + spare + ", " + weight,
-          {box.x, box.y, box.w - kHands, box.h});
+  const std::string edit_id = id + ":text";
+  const Box words{box.x, box.y, box.w - hands_w, box.h};
+  const bool open = ui.session.view.unfolded == edit_id;
+  const ImU32 fill = ui.hand.down(edit_id) ? ui.theme.fold : ui.theme.paper;
+  if (ui.hand.down(edit_id)) ui.pen.fill(words, fill);
+  mirror::Node record;
+  record.role = Role::button;
+  record.id = edit_id;
+  record.name = item.name + ", for " + item.function + ", " + spare + ", " + weight;
+  record.expanded = open ? 1 : 0;
+  if (ui.target(std::move(record), words, 0)) {
+    ui.session.view.unfolded = open ? std::string{} : edit_id;
+    ui.wake_at(ui.now_s);
+  }
+  const look::Ground ground(ui.pen, fill);
   const float text_x = box.x + kDot;
   float base = box.mid_y() - text_h / 2 + type::kBody;
   ui.pen.disc({box.x + 7, base - 6}, 5, vital ? ui.theme.ink : ui.theme.ink2);
@@ -110,73 +112,28 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
   }
   ui.close_group();
   ui.rule();
-}
-
-/// The spare that raises the chance most, where the raise shows in the figure.
-void best_spare(Ui& ui, const std::vector<kit::Item>& items) {
-  const kit::BestBackup best = kit::best_backup(items);
-  if (best.item >= items.size() || items[best.item].backups >= kMostBackups) return;
-  const Reading& row = reading(R::kit_chance_pct);
-  const auto said = [&](double pct) { return say_quantity(pct, row.unit, row.digits, ui.session.style()); };
-  const std::string now = said(ui.session.outlook()[R::kit_chance_pct].value), then = said(100 * best.chance);
-  if (now == then) return;
-  const kit::Item& item = items[best.item];
-  ui.gap(12);
-  ui.paragraph("A spare of " + item.name + ", " + weight_words(item.weight_g, ui.session.style()) + ": " + now +
-                   " \u2192 " + then,
-               "kit:best", ui.theme.ink);
-  ui.gap();
-  if (!ui.button("kit:best:add", "Add a spare where it helps most", Weight::plain, Icon::plus)) return;
-  std::vector<kit::Item> next = items;
-  ++next[best.item].backups;
-  set_kit(ui, std::move(next), "a spare, " + item.name);
-}
-
-/// What the catalogue has and the list has not; a row each behind one that unfolds.
-void more_items(Ui& ui, const std::vector<kit::Item>& items) {
-  constexpr std::string_view kId = "kit:add";
-  if (items.size() >= kMostKitItems) return;
-  const bool open = ui.session.view.unfolded == kId;
-  if (ui.row(kId, "Add an item", "usual list", "from the usual list", open ? 1 : 0, false)) {
-    ui.session.view.unfolded = open ? std::string{} : std::string(kId);
-    ui.wake_at(ui.now_s);
-  }
-  if (!open) return;
-  for (const kit::UsualItem& row : kit::usual_items()) {
-    const bool carried =
-        std::any_of(items.begin(), items.end(), [&](const kit::Item& item) { return item.name == row.name; });
-    if (row.retired || carried) continue;
-    const std::string id = "kit:add:" + std::string(row.key);
-    const std::string weight = weight_words(row.weight_g, ui.session.style());
-    const float weight_w = ui.pen.width(weight, Face::regular, type::kBody);
-    const std::vector<std::string_view> lines =
-        ui.pen.lines(row.name, ui.w - 34 - weight_w - 12, Face::regular, type::kBody);
-    const float step = type::line_height(type::kBody);
-    const Box box = ui.take(std::max(space::kKitRow, float(lines.size()) * step + 14));
-    const ImU32 fill = ui.hand.down(id) ? ui.theme.fold : ui.theme.paper;
-    if (ui.hand.down(id)) ui.pen.fill(box, fill);
-    const look::Ground ground(ui.pen, fill);
-    ui.pen.icon(Icon::plus, box.x, box.mid_y() - 12, 24, ui.theme.ink);
-    float base = look::Pen::centred(box.mid_y(), type::kBody) - step * float(lines.size() - 1) / 2;
-    ui.pen.text(box.right(), base, weight, Face::regular, type::kBody, ui.theme.ink2, look::Align::right);
-    for (const std::string_view line : lines) {
-      ui.pen.text(box.x + 34, base, line, Face::regular, type::kBody, ui.theme.ink);
-      base += step;
-    }
-    mirror::Node record;
-    record.role = Role::button;
-    record.id = id;
-    record.name = "Take along " + std::string(row.name) + ", " + weight;
-    if (ui.target(std::move(record), box, 0)) {
-      std::vector<kit::Item> next = items;
-      next.push_back(as_item(row));
-      set_kit(ui, std::move(next), std::string(row.name));
-    }
-    ui.rule();
-  }
+  if (open && i < ui.session.outing().kit.size()) kit_item_editor(ui, i);
 }
 
 }  // namespace
+
+void set_kit(Ui& ui, std::vector<kit::Item> items, std::string what) {
+  ui.session.set_kit(std::move(items), std::move(what));
+  ui.wake_at(ui.now_s);
+}
+
+std::string weight_words(double weight_g, const Style& style) {
+  return say_quantity(weight_g, Unit::gram, 0, style);
+}
+
+bool fold(Ui& ui, std::string_view id, std::string_view label, std::string_view value, std::string_view spoken) {
+  const bool open = ui.session.view.unfolded == id;
+  if (ui.row(id, label, value, spoken, open ? 1 : 0, false)) {
+    ui.session.view.unfolded = open ? std::string{} : std::string(id);
+    ui.wake_at(ui.now_s);
+  }
+  return open;
+}
 
 void Ui::kit_list() {
   // a copy: a tap changes the list while it is walked through
@@ -190,8 +147,19 @@ void Ui::kit_list() {
     gap();
     if (button("kit:start", "Start from the usual list", Weight::main, Icon::kit))
       set_kit(*this, usual_kit(session.plan()), "the usual kit");
+    struct Start {
+      kit::Style style;
+      const char *id, *label;
+    };
+    constexpr Start kStarts[] = {{kit::Style::car, "kit:start:car", "With all for a table at the car"},
+                                 {kit::Style::carry, "kit:start:carry", "With all for a short carry"},
+                                 {kit::Style::backpack, "kit:start:backpack", "With all for a backpack"}};
+    for (const Start& start : kStarts) {
+      gap();
+      if (button(start.id, start.label)) set_kit(*this, usual_kit(session.plan(), start.style), start.label);
+    }
     gap();
-    more_items(*this, items);
+    kit_more(*this, items);
     return;
   }
   const std::vector<std::size_t> alone = kit::holds(items).single_points;
@@ -199,9 +167,10 @@ void Ui::kit_list() {
   for (std::size_t i = 0; i < items.size(); ++i)
     item_row(*this, items, i, std::binary_search(alone.begin(), alone.end(), i));
   close_group();
-  best_spare(*this, items);
+  kit_advice(*this, items);
   gap(12);
-  more_items(*this, items);
+  kit_ticks(*this, items);
+  kit_more(*this, items);
 }
 
 }  // namespace gs::parts

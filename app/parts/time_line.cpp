@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "app/parts/change.h"
 #include "app/parts/ui.h"
@@ -19,6 +20,13 @@ namespace type = look::type;
 namespace {
 
 std::string clock_text(double minutes) { return say_quantity(minutes, Unit::clock_minute, 0); }
+
+/// Where the UTC day turns in the drawing; NaN where it does not, or the offset is not known.
+double turn_of_day(const Plan& plan, double from, double to) {
+  constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+  if (!plan.has(L::clock_utc_offset_min)) return kNaN;
+  return pace::utc_midnight_between(from, to, plan[L::clock_utc_offset_min]).value_or(kNaN);
+}
 
 }  // namespace
 
@@ -55,6 +63,7 @@ void Ui::time_line() {
   const Figure& lasts = out[R::power_lasts_until_min];
   const bool battery_known = lasts.state != State::unknown;
   const TimeScale scale = time_scale();
+  const std::vector<TimeEdge> edges = time_edges(session);
   const double from = scale.from_min, to = scale.to_min;
   const Box box = take(92);
   const auto x_of = [&](double minute) {
@@ -75,13 +84,22 @@ void Ui::time_line() {
                    look::stroke::kLine);
   pen.fill(air, theme.solid);
   pen.outline(air, theme.ink, look::stroke::kLine);
+  for (const auto& [off, on] : breaks_of(session, starts, ends)) {
+    const Box gap_box{x_of(off), top, x_of(on) - x_of(off), height};
+    pen.fill(gap_box, theme.paper);
+    pen.outline(gap_box, theme.ink, look::stroke::kHair);
+  }
+  for (const Stint& stint : session.outing().stints)
+    if (stint.on_air && stint.from_min > starts && stint.from_min < ends)
+      pen.line({x_of(stint.from_min), top + 2}, {x_of(stint.from_min), foot - 2}, theme.on_solid,
+               look::stroke::kRule);
   const std::string minutes = say_quantity(on_air.value, Unit::minute, 0, session.style());
   {
     const look::Ground ground(pen, theme.solid);
     const std::string long_text = "on the air " + minutes;
     const bool fits = pen.width(long_text, Face::bold, type::kLabel) < air.w - 8;
     const std::string& text = fits ? long_text : minutes;
-    if (pen.width(text, Face::bold, type::kLabel) < air.w - 4)
+    if (session.outing().stints.empty() && pen.width(text, Face::bold, type::kLabel) < air.w - 4)
       pen.text(air.mid_x(), look::Pen::centred(air.mid_y(), type::kLabel), text, Face::bold, type::kLabel,
                theme.on_solid, look::Align::centre);
   }
@@ -93,6 +111,8 @@ void Ui::time_line() {
   pen.text(std::min(box.right(), leave_right), top - 10, leave_text, Face::bold, type::kLabel, theme.ink,
            look::Align::right);
   pen.line({box.x, foot}, {box.right(), foot}, theme.ink, look::stroke::kLine);
+  const double midnight = turn_of_day(plan, from, to);
+  const float midnight_w = pen.width("UTC midnight", Face::bold, type::kTick) + 12;
   // whole hours, as many as have room
   const double hours = (to - from) / 60;
   const int step = box.w / float(hours) > 64 ? 1 : 2;
@@ -101,29 +121,32 @@ void Ui::time_line() {
     pen.line({at_x, foot}, {at_x, foot + 8}, theme.ink, look::stroke::kLine);
     const std::string text = clock_text(hour * 60);
     const float half = pen.width(text, Face::regular, type::kTick) / 2;
-    const auto stands_on = [&](double edge) { return std::abs(x_of(edge) - at_x) < half + 4; };
-    const bool free = !stands_on(arrive) && !stands_on(starts) && !stands_on(pack_by) && !stands_on(leave);
+    bool free = std::isnan(midnight) || std::abs(x_of(midnight) - at_x) > half + midnight_w / 2;
+    for (const TimeEdge& edge : edges) free = free && std::abs(x_of(edge.at_min) - at_x) > half + 4;
     if (hour % step == 0 && free && at_x - half >= box.x && at_x + half <= box.right())
       pen.text(at_x, foot + 25, text, Face::regular, type::kTick, theme.ink2, look::Align::centre);
   }
   std::string sentence = "Arrive " + clock_text(arrive) + ", on the air from " + clock_text(starts) + " for " +
                          minutes + ", start packing at " + clock_text(pack_by) + ", leave by " + clock_text(leave);
-  if (plan.has(L::clock_utc_offset_min)) {
-    if (const auto midnight = pace::utc_midnight_between(from, to, plan[L::clock_utc_offset_min])) {
-      const float at_x = x_of(*midnight);
-      const Point mark[] = {{at_x, top - 4}, {at_x, foot}};
-      pen.dashed(mark, look::stroke::kDash, theme.blue, look::stroke::kLine);
-      sentence += ", UTC midnight at " + clock_text(*midnight);
-      const std::string text = "UTC midnight";
-      const float width = pen.width(text, Face::bold, type::kTick);
-      if (at_x + width / 2 <= box.right() && at_x - width / 2 > leave_right + 8)
-        pen.text(at_x, top - 10, text, Face::bold, type::kTick, theme.blue, look::Align::centre);
-    }
+  if (!std::isnan(midnight)) {
+    const float at_x = x_of(midnight);
+    const Point mark[] = {{at_x, top - 4}, {at_x, foot}};
+    pen.dashed(mark, look::stroke::kDash, theme.blue, look::stroke::kLine);
+    sentence += ", UTC midnight at " + clock_text(midnight);
+    const std::string text = "UTC midnight";
+    const float half = pen.width(text, Face::bold, type::kTick) / 2;
+    const float mid = std::clamp(at_x, box.x + half, box.right() - half);
+    const bool above = mid - half > leave_right + 8;  // else below the line, where its hour leaves room
+    pen.text(mid, above ? top - 10 : foot + 25, text, Face::bold, type::kTick, theme.blue, look::Align::centre);
   }
   if (battery_known)
     sentence += ", battery until " + clock_text(lasts.value) + ", " +
                 std::string(state_word(out[R::power_spare_min].state));
   node(Role::image, "timeline", "The outing along the clock", box).value = sentence;
+  if (const double now = minute_now(plan, session.now()); now >= from && now <= to) {
+    pen.now_mark(x_of(now), top - 8, foot, theme.ink);
+    wake_at(now_s + 60);  // it moves on
+  }
   time_line_edges(scale, {box.x, top, box.w, height});
   if (battery_known) {
     const float line_y = take(36).y + 20;

@@ -52,7 +52,7 @@ std::vector<TimeEdge> time_edges(const Session& session) {
   const double set_up = plan[L::clock_set_up_min], pack_down = plan[L::clock_pack_down_min];
   const double starts = arrive + set_up, packs = leave - pack_down;
   const auto most_of = [](L id, double value) { return std::min(value, lever(id).most); };
-  return {
+  std::vector<TimeEdge> edges = {
       {"timeline:arrive", "Arrive", clock_text(arrive), arrive, lever(L::clock_arrive_min).least,
        most_of(L::clock_arrive_min, packs - set_up - kLeastOnAirMin)},
       {"timeline:starts", "On the air from", clock_text(starts) + ", " + lasting("set-up", set_up, style), starts,
@@ -62,12 +62,59 @@ std::vector<TimeEdge> time_edges(const Session& session) {
       {"timeline:leave", "Leave by", clock_text(leave), leave, starts + pack_down + kLeastOnAirMin,
        lever(L::clock_leave_by_min).most},
   };
+  const std::vector<Stint>& stints = session.outing().stints;
+  for (std::size_t i = 0; i < stints.size(); ++i) {
+    const double at = stints[i].from_min;
+    if (at < starts || at > packs) continue;
+    const double least = std::max(starts, i > 0 ? stints[i - 1].from_min : starts);
+    const double most = std::min(packs, i + 1 < stints.size() ? stints[i + 1].from_min : packs);
+    std::string words = stint_words(stints[i], style);
+    words[0] = char(words[0] >= 'a' && words[0] <= 'z' ? words[0] - 'a' + 'A' : words[0]);
+    edges.push_back(
+        {"timeline:stint:" + std::to_string(i), words + " from", clock_text(at), at, least, most, int(i)});
+  }
+  std::stable_sort(edges.begin(), edges.end(),
+                   [](const TimeEdge& a, const TimeEdge& b) { return a.at_min < b.at_min; });
+  return edges;
+}
+
+std::string stint_words(const Stint& stint, const Style& style) {
+  if (!stint.on_air) return "break";
+  std::string words;
+  for (const auto& [id, value] : stint.set) {
+    const Lever& row = lever(id);
+    std::string text;
+    if (const double* number = std::get_if<double>(&value)) {
+      text = id == L::pace_per_hour ? say_lever(row, *number, style) + " an hour" : say_lever(row, *number, style);
+    } else if (const std::string* key = std::get_if<std::string>(&value)) {
+      for (const Option& option : row.options())
+        if (option.key == *key) text = option.name;
+    }
+    words += (words.empty() ? "" : ", ") + text;
+  }
+  return words.empty() ? "as planned" : words;
+}
+
+std::vector<std::pair<double, double>> breaks_of(const Session& session, double from_min, double until_min) {
+  std::vector<std::pair<double, double>> breaks;
+  const std::vector<Stint>& stints = session.outing().stints;
+  for (std::size_t i = 0; i < stints.size(); ++i) {
+    if (stints[i].on_air) continue;
+    const double off = std::max(from_min, stints[i].from_min);
+    const double on = std::min(until_min, i + 1 < stints.size() ? stints[i + 1].from_min : until_min);
+    if (on > off) breaks.emplace_back(off, on);
+  }
+  return breaks;
 }
 
 void move_edge(Session& session, const TimeEdge& edge, double to_min, int gesture) {
   const Plan& plan = session.plan();
   to_min = std::clamp(to_min, edge.least_min, std::max(edge.least_min, edge.most_min));
-  if (edge.id == "timeline:arrive") {
+  if (edge.stint >= 0) {
+    std::vector<Stint> stints = session.outing().stints;
+    stints[std::size_t(edge.stint)].from_min = to_min;
+    session.set_stints(std::move(stints), edge.name + " " + clock_text(to_min), gesture);
+  } else if (edge.id == "timeline:arrive") {
     session.set(L::clock_arrive_min, to_min, gesture);
   } else if (edge.id == "timeline:starts") {
     session.set(L::clock_set_up_min, to_min - plan[L::clock_arrive_min], gesture);
@@ -79,8 +126,12 @@ void move_edge(Session& session, const TimeEdge& edge, double to_min, int gestur
 }
 
 void Ui::time_line_edges(const TimeScale& scale, Box bar) {
-  const std::vector<TimeEdge> edges = time_edges(session);
+  std::vector<TimeEdge> edges = time_edges(session);
   const Box row = take(kRowHigh);
+  // where not all have room, the later stints are left to their own rows
+  const auto room = std::size_t((row.w + space::kGap) / (space::kTarget + space::kGap));
+  for (std::size_t i = edges.size(); i-- > 0 && edges.size() > room;)
+    if (edges[i].stint >= 0) edges.erase(edges.begin() + std::ptrdiff_t(i));
   const double px_per_min = double(bar.w) / (scale.to_min - scale.from_min);
   const auto x_of = [&](double minute) { return bar.x + float((minute - scale.from_min) * px_per_min); };
   std::vector<float> wanted;

@@ -9,11 +9,13 @@ using look::Box;
 using mirror::Node;
 using mirror::Role;
 
-Ui::Ui(Session& the_session, look::Pen& the_pen, Hand& the_hand, Asked& the_asked, Box the_surface, double time_s)
+Ui::Ui(Session& the_session, look::Pen& the_pen, Hand& the_hand, Asked& the_asked, Typing& the_typing,
+       Box the_surface, double time_s)
     : session(the_session),
       pen(the_pen),
       hand(the_hand),
       asked(the_asked),
+      typing(the_typing),
       theme(the_pen.theme()),
       surface(the_surface),
       layout(look::layout_of(the_surface.w, the_surface.h)),

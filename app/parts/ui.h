@@ -11,6 +11,7 @@
 #include "app/look/pen.h"
 #include "app/mirror/mirror.h"
 #include "app/parts/hand.h"
+#include "app/parts/typing.h"
 #include "app/session.h"
 
 namespace gs::parts {
@@ -27,12 +28,13 @@ enum class Weight : unsigned char { plain, main };
 
 class Ui {
  public:
-  Ui(Session& session, look::Pen& pen, Hand& hand, Asked& asked, look::Box surface, double now_s);
+  Ui(Session& session, look::Pen& pen, Hand& hand, Asked& asked, Typing& typing, look::Box surface, double now_s);
 
   Session& session;
   look::Pen& pen;
   Hand& hand;
   Asked& asked;
+  Typing& typing;
   const look::Theme& theme;
   const look::Box surface;  // logical px, safe area taken off
   const look::Layout layout;
@@ -67,6 +69,7 @@ class Ui {
   }
   double wake_s = 0;                  // earliest time another frame is needed; 0: none
   std::string focus;                  // id that has the keyboard
+  std::string keyboard_to;            // a text field was tapped: it gets the keyboard
   std::optional<float> scroll_focus;  // set when the focused record lies outside its scroll area
 
   // --- plain parts (plain.cpp)
@@ -91,6 +94,16 @@ class Ui {
   /// Label, leader dots, value, chevron.
   bool row(std::string_view id, std::string_view label, std::string_view value, std::string_view spoken,
            signed char expanded, bool value_bold = true);
+
+  // --- texts (text_field.cpp)
+  void text_field(TextField field);  // label, field, below it the hint or what is wrong
+  void text_lever(L id);
+
+  struct TickRow {
+    std::string id, name, words, note;   // note: small and slanted, where it comes from
+    bool ticked = false, round = false;  // round: something to look at; else something to do
+  };
+  bool tick_row(const TickRow& row);  // tick_row.cpp; true when it was tapped
 
   // --- levers (lever.cpp, keypad.cpp)
   void slider(L id);       // the whole control
@@ -117,7 +130,9 @@ class Ui {
   void time_line();                             // time_line.cpp: arrival to leave-by, the battery under it
   void what_ifs(int most);                      // what_ifs.cpp: one step of each lever that helps
   void kit_list();                              // kit_list.cpp: what is carried, its spares, what else may come
-  void cautions();                              // cautions.cpp: what to look at, to do, to know
+  /// cautions.cpp: what to look at, to do, to know; on another link's sheet those that it raises.
+  void cautions(Link link);
+  void may_transmit();  // cautions.cpp: may one transmit here, in one line
 
  private:
   struct ScrollState {

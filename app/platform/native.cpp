@@ -54,6 +54,10 @@ void on_key(GLFWwindow*, int key, int, int action, int mods) {
   const bool shift = mods & GLFW_MOD_SHIFT;
   if (mods & (GLFW_MOD_CONTROL | GLFW_MOD_SUPER)) {
     if (key == GLFW_KEY_Z) state().host->key({shift ? Key::redo : Key::undo});
+    if (key == GLFW_KEY_A) state().host->key({Key::select_all});
+    if (key == GLFW_KEY_C) state().host->key({Key::copy});
+    if (key == GLFW_KEY_X) state().host->key({Key::cut});
+    if (key == GLFW_KEY_V) state().host->key({Key::paste});
     return;
   }
   const struct {
@@ -72,7 +76,8 @@ void on_key(GLFWwindow*, int key, int, int action, int mods) {
               {GLFW_KEY_PAGE_DOWN, Key::page_down},
               {GLFW_KEY_HOME, Key::home},
               {GLFW_KEY_END, Key::end},
-              {GLFW_KEY_BACKSPACE, Key::backspace}};
+              {GLFW_KEY_BACKSPACE, Key::backspace},
+              {GLFW_KEY_DELETE, Key::erase_next}};
   for (const auto& entry : keys)
     if (entry.glfw == key) state().host->key({entry.key, shift});
 }
@@ -202,6 +207,10 @@ void rebuild_font_texture() {
 }
 void mirror(std::string_view) {}  // no screen reader bridge natively yet: the page is the accessible one
 void copy_text(std::string_view text) { glfwSetClipboardString(state().window, std::string(text).c_str()); }
+std::string pasted_text() {
+  const char* text = glfwGetClipboardString(state().window);
+  return text ? text : "";
+}
 
 void save_file(std::string_view name, std::string_view text) {
   const char* home = std::getenv("HOME");

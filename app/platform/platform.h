@@ -42,7 +42,12 @@ enum class Key : unsigned char {
   backspace,
   character,
   undo,
-  redo
+  redo,
+  erase_next,  // Delete
+  select_all,
+  copy,
+  cut,
+  paste
 };
 
 /// One key press (repeats included). `character` carries the typed character in `code_point`.
@@ -55,8 +60,9 @@ struct KeyPress {
 /// What an assistive technology, or the page's own elements, did to a mirror node.
 struct MirrorAction {
   std::string id;
-  enum class Verb : unsigned char { press, set, focus, blur } verb;
-  double number = 0;  // for set
+  enum class Verb : unsigned char { press, set, focus, blur, type, commit, cancel } verb;
+  double number = 0;   // for set
+  std::string text{};  // for type (what stands in the field now) and commit
 };
 
 /// What the platform calls. One object, alive for the whole run.
@@ -90,6 +96,7 @@ double now_s();                         // monotonic
 void rebuild_font_texture();            // after the atlas was built anew
 void mirror(std::string_view json);     // the accessible tree; called only when it differs from the last one
 void copy_text(std::string_view text);  // to the clipboard
+std::string pasted_text();              // from it; empty where the page's own field takes a paste
 void save_file(std::string_view name, std::string_view text);  // hands the person a file
 bool pick_file();  // asks for one; answers through file_picked. False: a file is dropped on the window here
 /// Opens a page of our own ("licences.html") in a new tab: empty. Where there are no tabs: the page's text, to be

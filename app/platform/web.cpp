@@ -43,7 +43,7 @@ constexpr double kLongestWait_s = 86400;  // a browser timer holds at most 2^31 
 static_assert(static_cast<int>(PointerKind::cancel) == 3 && static_cast<int>(Device::pen) == 2);
 static_assert(static_cast<int>(Key::tab) == 0 && static_cast<int>(Key::character) == 13 &&
               static_cast<int>(Key::redo) == 15);
-static_assert(static_cast<int>(MirrorAction::Verb::blur) == 3);
+static_assert(static_cast<int>(MirrorAction::Verb::blur) == 3 && static_cast<int>(MirrorAction::Verb::cancel) == 6);
 
 struct Machine {
   Host* host = nullptr;
@@ -191,6 +191,7 @@ void rebuild_font_texture() {
 
 void mirror(std::string_view json) { page_mirror(json.data(), static_cast<int>(json.size())); }
 void copy_text(std::string_view text) { page_copy(text.data(), static_cast<int>(text.size())); }
+std::string pasted_text() { return {}; }
 void save_file(std::string_view name, std::string_view text) {
   page_save_file(name.data(), static_cast<int>(name.size()), text.data(), static_cast<int>(text.size()));
 }
@@ -255,6 +256,13 @@ EMSCRIPTEN_KEEPALIVE void gs_key(int key, int shift, unsigned code_point) {
 EMSCRIPTEN_KEEPALIVE void gs_act(const char* id, int size, int verb, double number) {
   machine.host->act(
       {std::string(id, static_cast<std::size_t>(size)), static_cast<MirrorAction::Verb>(verb), number});
+  wake(1);
+}
+
+/// What a text field of the page holds: verbs type, commit and cancel.
+EMSCRIPTEN_KEEPALIVE void gs_text(const char* id, int size, const char* text, int text_size, int verb) {
+  machine.host->act({std::string(id, static_cast<std::size_t>(size)), static_cast<MirrorAction::Verb>(verb), 0,
+                     std::string(text, static_cast<std::size_t>(text_size))});
   wake(1);
 }
 

@@ -57,6 +57,11 @@ void figures(Ui& ui, const LinkSheet& sheet) {
     ui.gap();
     sheet.below(ui);
   }
+  if (sheet.link == Link::antenna || sheet.link == Link::contacts || sheet.link == Link::safety) {
+    ui.gap();
+    ui.may_transmit();
+  }
+  ui.cautions(sheet.link);
   if (sheet.headline == R::count && sheet.readings.empty())
     ui.paragraph("Not known. This link joins later; the others do not wait for it.", "sheet:none", ui.theme.ink2);
 }
@@ -64,7 +69,7 @@ void figures(Ui& ui, const LinkSheet& sheet) {
 /// A choice with many options opens a list in the place of the levers; the others unfold where they stand.
 void lever_or_list(Ui& ui, L id) {
   const Lever& row = lever(id);
-  if (row.kind == Kind::text) return;  // texts come with the text field
+  if (row.kind == Kind::text) return ui.text_lever(id);
   if (row.applies && !row.applies(ui.session.plan())) return;
   if (row.kind != Kind::choice || row.options().size() <= 6) return ui.lever_row(id);
   const std::string value = value_text(ui.session.plan(), id, ui.session.style());
@@ -121,6 +126,7 @@ void panel_here(Ui& ui) {
       return choices(ui);
     case Panel::none:
     case Panel::pin:
+    case Panel::forgotten:
       return;
   }
 }

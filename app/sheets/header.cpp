@@ -64,7 +64,9 @@ void header(parts::Ui& ui) {
     session.settings.theme = next;
     ui.wake_at(ui.now_s);
   }
-  if (session.can_undo() && icon("undo", "Undo " + session.undo_names(), Icon::undo, ui.theme.ink)) {
+  // while one counts, nothing stands near that takes a step of the plan back instead of a contact
+  const bool counting = session.view.sheet == Sheet::on_air && session.phase() == Phase::on_air;
+  if (!counting && session.can_undo() && icon("undo", "Undo " + session.undo_names(), Icon::undo, ui.theme.ink)) {
     session.undo();
     ui.wake_at(ui.now_s);
   }
@@ -74,7 +76,9 @@ void header(parts::Ui& ui) {
                                     ? "Pinned"
                                     : "Pinned at " + session.outing().pinned_name;
   bool pin_tapped = false;
-  if (ui.phone()) {
+  if (counting) {
+    // the plan stays as it is pinned
+  } else if (ui.phone()) {
     pin_tapped = icon("pin", pin_words, Icon::pin, ui.theme.pin);
   } else {
     const float text_w = pen.width(pin_words, Face::bold, type::kLabel);

@@ -1,4 +1,5 @@
 // What each link's sheet shows, in order.
+#include "app/parts/stints.h"
 #include "app/sheets/frame.h"
 
 namespace gs::sheets {
@@ -6,6 +7,25 @@ namespace gs::sheets {
 using parts::Ui;
 
 namespace {
+
+/// To the sheets of the day itself: counting, what happened, words for paper.
+void ways_of_the_day(Ui& ui) {
+  const Phase phase = ui.session.phase();
+  const auto way = [&](std::string_view id, std::string_view label, parts::Weight weight, look::Icon icon,
+                       Sheet to) {
+    if (ui.button(id, label, weight, icon)) {
+      ui.session.view.sheet = to;
+      ui.session.view.panel = Panel::none;
+      ui.wake_at(ui.now_s);
+    }
+    ui.gap();
+  };
+  way("day:on_air", phase == Phase::on_air ? "Back to counting" : "On the air", parts::Weight::main,
+      look::Icon::contacts, Sheet::on_air);
+  if (phase != Phase::planning)
+    way("day:after", "Planned and happened", parts::Weight::plain, look::Icon::check, Sheet::after);
+  way("day:card", "Field card", parts::Weight::plain, look::Icon::count, Sheet::card);
+}
 
 LinkSheet battery() {
   return {Link::battery,
@@ -17,19 +37,22 @@ LinkSheet battery() {
           L::battery_capacity_ah,
           {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
            L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
-           L::battery_max_current_a, L::spare_capacity_ah}};
+           L::battery_max_current_a, L::battery_cut_off_v, L::spare_capacity_ah, L::radio_accessories_a,
+           L::radio_over_s}};
 }
 
 LinkSheet radio() {
-  return {Link::radio,
-          R::power_supply_at_key_down_v,
-          {},
-          {R::power_average_current_a, R::radio_turned_down_w, R::power_runtime_h},
-          {},
-          L::radio_transmit_power_w,
-          {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
-           L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
-           L::lead_length_m, L::radio_tuner, L::radio_fold_back_swr}};
+  return {
+      Link::radio,
+      R::power_supply_at_key_down_v,
+      {},
+      {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
+       R::radio_turned_down_w, R::power_runtime_h},
+      {},
+      L::radio_transmit_power_w,
+      {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
+       L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
+       L::lead_length_m, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner, L::radio_fold_back_swr}};
 }
 
 LinkSheet feedline() {
@@ -46,14 +69,18 @@ LinkSheet feedline() {
 }
 
 LinkSheet antenna() {
-  return {
-      Link::antenna,
-      R::antenna_cut_length_m,
-      {},
-      {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio},
-      {},
-      L::antenna_apex_m,
-      {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_feed_r_ohm, L::antenna_feed_x_ohm}};
+  return {Link::antenna,
+          R::antenna_cut_length_m,
+          {},
+          {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio,
+           R::antenna_trim_m, R::antenna_low_m, R::antenna_against_full_db, R::antenna_width_mhz,
+           R::antenna_all_wire_m, R::antenna_rope_m},
+          {},
+          L::antenna_apex_m,
+          {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_end_m, L::antenna_wire,
+           L::antenna_wire_m, L::antenna_dip_mhz, L::antenna_radials, L::antenna_radial_m, L::antenna_whip_m,
+           L::antenna_coil_at_pct, L::antenna_coil_q, L::antenna_ground_ohm, L::antenna_transformer_db,
+           L::antenna_feed_r_ohm, L::antenna_feed_x_ohm}};
 }
 
 LinkSheet sky() {
@@ -72,7 +99,7 @@ LinkSheet contacts() {
           R::pace_chance_of_target_pct,
           [](Ui& ui) { ui.time_line(); },
           {R::pace_expected_contacts, R::clock_on_air_min, R::power_lasts_until_min, R::pace_mah_per_contact},
-          {},
+          ways_of_the_day,
           L::pace_per_hour,
           {L::pace_target, L::pace_spread_pct, L::pace_day_rule, L::clock_arrive_min, L::clock_leave_by_min}};
 }
@@ -82,7 +109,11 @@ LinkSheet clock() {
           R::clock_on_air_min,
           [](Ui& ui) { ui.time_line(); },
           {R::clock_pack_by_min, R::power_lasts_until_min, R::power_spare_min, R::pace_chance_of_target_pct},
-          {},
+          [](Ui& ui) {
+            parts::stints(ui);
+            ui.gap();
+            ways_of_the_day(ui);
+          },
           L::clock_leave_by_min,
           {L::clock_arrive_min, L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min}};
 }
@@ -93,7 +124,7 @@ LinkSheet safety() {
           {},
           {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
            R::rules_power_pct},
-          [](Ui& ui) { ui.cautions(); },
+          {},
           L::safety_busiest_share_pct,
           {L::safety_looked_at_lines, L::safety_looked_at_fuse,  L::safety_looked_at_coax,
            L::safety_people_m,        L::radio_transmit_power_w, L::radio_mode,
@@ -110,7 +141,7 @@ LinkSheet kit() {
   return {Link::kit,
           R::kit_chance_pct,
           {},
-          {R::kit_single_points, R::kit_weight_kg},
+          {R::kit_single_points, R::kit_weight_kg, R::kit_volume_l, R::kit_set_up_min, R::kit_to_pack},
           [](Ui& ui) { ui.kit_list(); },
           L::count,
           {}};

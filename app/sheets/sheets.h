@@ -10,5 +10,6 @@ void overview(parts::Ui& ui);
 void link(parts::Ui& ui);  // the open link
 void more(parts::Ui& ui);  // outing, reading aids, files, about
 void text(parts::Ui& ui);  // a page of words
+void on_air(parts::Ui& ui);
 
 }  // namespace gs::sheets

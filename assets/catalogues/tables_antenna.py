@@ -4,21 +4,29 @@ from make_tables import enumerator, quoted, read_rows, refuse_duplicates, table_
 
 METRES_PER_FOOT = 0.3048  # international foot, exact
 
-SHAPES = "dipole inverted_v sloper vertical ground_plane loop whip".split()
+SHAPES = "dipole inverted_v sloping_dipole sloper inverted_l vertical ground_plane loop whip".split()
 CURRENT_MAXIMA = "middle base feed_and_opposite".split()
 
 KIND_COLUMNS = ("key name status shape cut_constant_ft_mhz cut_evidence cut_source radiation_ohm feed_ohm feed_lowest_ohm"
-                " feed_highest_ohm ground_ohm transformer_ratio transformer_db usual_swr feed_evidence feed_source supports"
+                " feed_highest_ohm ground_ohm transformer_ratio transformer_db usual_swr feed_evidence feed_source wires supports"
                 " rig_note current_maximum set_up_min pack_down_min work_evidence work_source").split()
 RADIAL_COLUMNS = "key radials loss_ohm loss_lowest_ohm loss_highest_ohm evidence source".split()
 
 
 def check_kind(row):
-    """Only a whip may leave length and resistance open, and the usual resistance lies within its own range."""
+    """What a row may leave open, and the usual resistance lies within its own range."""
     whip = row.text("shape") == "whip"
-    for column in ("cut_constant_ft_mhz", "radiation_ohm", "feed_ohm"):
-        if (row.number(column, least=0) == 0) != whip:
-            row.refuse(column, "must be 0 for a whip and above 0 for every other shape")
+    if (row.number("radiation_ohm", least=0) == 0) != whip:
+        row.refuse("radiation_ohm", "must be 0 for a whip and above 0 for every other shape")
+    resonant = row.number("cut_constant_ft_mhz", least=0) > 0
+    if resonant and whip:
+        row.refuse("cut_constant_ft_mhz", "must be 0 for a whip")
+    if not resonant and row.text("shape") not in ("whip", "sloper"):
+        row.refuse("cut_constant_ft_mhz", "may be 0 for a whip or a sloping wire of any length only")
+    if (row.number("feed_ohm", least=0) > 0) != resonant:
+        row.refuse("feed_ohm", "stands where a length is cut by rule, and only there")
+    if row.number("wires", least=1) not in (1, 2):
+        row.refuse("wires", "is 1 or 2")
     lowest, usual, highest = (row.number(c) for c in ("feed_lowest_ohm", "feed_ohm", "feed_highest_ohm"))
     if not lowest <= usual <= highest:
         row.refuse("feed_ohm", f"{usual:g} is not within {lowest:g} to {highest:g}")
@@ -44,7 +52,7 @@ def kind_table(folder):
                   f"     {quoted(row.text('cut_source'))},",
                   f"     {', '.join(map(repr, feed))}, {enumerator(row.evidence('feed_evidence'))},",
                   f"     {quoted(row.text('feed_source'))},",
-                  f"     {int(row.number('supports'))}, {quoted(row.text('rig_note'))},",
+                  f"     {int(row.number('wires'))}, {int(row.number('supports'))}, {quoted(row.text('rig_note'))},",
                   f"     CurrentMaximum::{row.one_of('current_maximum', CURRENT_MAXIMA)},",
                   f"     {', '.join(map(repr, work))}, {enumerator(row.evidence('work_evidence'))},",
                   f"     {quoted(row.text('work_source'))}}},"]

@@ -12,6 +12,9 @@ CHEMISTRY_COLUMNS = ("key name status cells nominal_v empty_v pack_evidence pack
                      " gentle_below_c gentle_charge_a_per_ah most_charge_a_per_ah charge_factor charge_tail_h"
                      " charge_evidence charge_source").split()
 CURVE_COLUMNS = "key curve x y evidence source".split()
+WELL_NUMBERS = "capacity_per_label rate_per_h share full_v slope_v bend_v".split()
+SPREAD_NUMBERS = ("capacity_low capacity_high resistance_low resistance_high resting_low_v"
+                  " resting_high_v").split()
 CURVES = ["resting_v", "capacity_at_c", "capacity_at_rate", "resistance_at_c"]
 # What a curve does as x grows: a fuller pack stands higher, a harder load gets less, a warmer pack resists less.
 RISES = {"resting_v": 1, "capacity_at_c": 1, "capacity_at_rate": -1, "resistance_at_c": -1}
@@ -58,13 +61,40 @@ def curve_points(rows, name):
     return lines
 
 
+def wells_of(row, wells):
+    """The chemistry's kinetic law as C++ array, or None where charge is counted."""
+    own = [w for w in wells if w.text("key") == row.text("key")]
+    if not own:
+        return None
+    for column in WELL_NUMBERS:
+        own[0].number(column, above=0)
+    if own[0].number("share") >= 1:
+        own[0].refuse("share", "is not below 1: that is plain counting")
+    return f"{{{numbers(own[0], WELL_NUMBERS)}, {said(own[0], '')}}}"
+
+
+def spread_of(row, spreads):
+    own = [s for s in spreads if s.text("key") == row.text("key")]
+    if not own:
+        row.refuse("key", "has no row in battery-spread.csv")
+    for low, high, middle in (("capacity_low", "capacity_high", 1), ("resistance_low", "resistance_high", 1),
+                              ("resting_low_v", "resting_high_v", 0)):
+        if not own[0].number(low) <= middle <= own[0].number(high):
+            own[0].refuse(low, f"{low} to {high} does not hold {middle}")
+    return f"{{{numbers(own[0], SPREAD_NUMBERS)}, {said(own[0], '')}}}"
+
+
 def chemistry_table(folder):
     rows = read_rows(folder, "chemistries.csv", CHEMISTRY_COLUMNS)
     points = read_rows(folder, "battery-curves.csv", CURVE_COLUMNS)
-    refuse_duplicates(rows, "key")
+    wells = read_rows(folder, "battery-wells.csv", ["key", *WELL_NUMBERS, "evidence", "source"])
+    spreads = read_rows(folder, "battery-spread.csv", ["key", *SPREAD_NUMBERS, "evidence", "source"])
     keys = [row.text("key") for row in rows]
+    for one_a_key in (rows, wells, spreads):
+        refuse_duplicates(one_a_key, "key")
+    for other in (*points, *wells, *spreads):
+        other.one_of("key", keys)
     for point in points:
-        point.one_of("key", keys)
         point.one_of("curve", CURVES)
     arrays, lines = [], []
     for index, row in enumerate(rows):
@@ -79,6 +109,10 @@ def chemistry_table(folder):
             name = f"k{curve.title().replace('_', '')}{index}"
             names.append(name)
             arrays += [f"constexpr CurvePoint {name}[] = {{", *body, "};"]
+        law = wells_of(row, wells)
+        if law:
+            arrays.append(f"constexpr KineticLaw kKineticLaw{index} = {law};")
+            law = f"&kKineticLaw{index}"
         for column in PACK_NUMBERS + CHARGE_NUMBERS:
             if column not in ("charge_from_c", "gentle_below_c"):
                 row.number(column, least=0)
@@ -91,7 +125,7 @@ def chemistry_table(folder):
         lines += [f"    {{{quoted(row.text('key'))}, {quoted(row.text('name'))}, {retired(row)},",
                   f"     {numbers(row, PACK_NUMBERS)},", f"     {numbers(row, CHARGE_NUMBERS)},",
                   *(f"     {said(row, stem)}," for stem in ("pack", "reserve", "resistance", "discharge", "charge")),
-                  f"     {', '.join(names)}}},"]
+                  f"     {', '.join(names)}, {law or 'nullptr'},", f"     {spread_of(row, spreads)}}},"]
     return table_file("core/battery/chemistry.h", "gs::battery", "Chemistry", "chemistries", arrays, lines)
 
 

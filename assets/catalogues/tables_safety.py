@@ -75,7 +75,8 @@ def clearance(row):
 
 def caution(row):
     return ["Caution::Kind::" + row.one_of("kind", ["look", "do", "know"]).replace("do", "act"),
-            "Caution::When::" + row.one_of("when", CAUTION_WHEN), quoted(row.text("words"))]
+            "Caution::When::" + row.one_of("when", CAUTION_WHEN), quoted(row.text("name")),
+            quoted(row.cells["mark"].strip()), quoted(row.text("sheets")), quoted(row.text("words"))]
 
 
 def band_segment(row):
@@ -117,7 +118,7 @@ def tables(folder):
          "loop_distances", loop),
         ("line-clearances.csv", "name clearance_m", "core/safety/overhead.h", safety, "LineClearance", "line_clearances",
          clearance),
-        ("cautions.csv", "kind when words", "core/safety/caution.h", safety, "Caution", "cautions", caution),
+        ("cautions.csv", "kind when name mark sheets words", "core/safety/caution.h", safety, "Caution", "cautions", caution),
         ("band-segments.csv", "band regions classes low_mhz high_mhz", bands_h, rules, "BandSegment", "band_segments",
          band_segment),
         ("emission-segments.csv", "low_mhz high_mhz kind widest_khz regions newcomers fm upper_only", bands_h, rules,

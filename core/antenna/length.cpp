@@ -11,8 +11,6 @@ namespace {
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 // 234/f feet: rule of the trade for a quarter wave of wire (common practice), 5 % under a quarter wave in space.
 constexpr double kQuarterWaveMMhz = 234 * kMetresPerFoot;
-// End effect of both ends together, as a share of half a wave (handbooks, memory).
-constexpr double kEndEffect = 0.05;
 
 bool above_0(double x) { return x > 0 && std::isfinite(x); }
 double share_of(Wire wire) { return wire == Wire::insulated ? kInsulatedShare : 1.0; }

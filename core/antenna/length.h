@@ -16,6 +16,8 @@ inline constexpr double kInsulatedShare = 0.97;
 /// tests as quoted on mailing lists (second hand). It differs with the soil; on the ground no length is sharply
 /// resonant.
 inline constexpr double kOnGroundShare = 0.6;
+/// End effect of both ends together, as a share of half a wave (handbooks, memory).
+inline constexpr double kEndEffect = 0.05;
 /// Counterpoise of an end-fed half wave: common practice, and a wire model makes the feed nearly real with it.
 inline constexpr double kCounterpoiseWaves = 0.05;
 

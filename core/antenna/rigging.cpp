@@ -24,11 +24,20 @@ Fit fit_v(double wire_m, const Space& at) {
   return made(at.span_m - 2 * (out_needed + kTieM), at.apex_m - at.end_m - side(leg, out_free));
 }
 
-Fit fit_sloper(double wire_m, const Space& at) {
-  const double drop = std::clamp(at.apex_m - kFeedBoxM, 0.0, wire_m);
+/// Straight from the apex down to low_m.
+Fit fit_slope(double wire_m, double low_m, const Space& at) {
+  const double drop = std::clamp(at.apex_m - low_m, 0.0, wire_m);
   const double out_free = std::clamp(at.span_m - kTieM, 0.0, wire_m);
   return made(at.span_m - kTieM - side(wire_m, drop),
-              at.apex_m - std::max(at.end_m, kFeedBoxM + side(wire_m, out_free)));
+              at.apex_m - std::max(at.end_m, low_m + side(wire_m, out_free)));
+}
+
+/// Up to the apex, the rest level, radials to both sides.
+Fit fit_l(const Rig& rig, const Space& at) {
+  const double level = rig.wire_m - std::clamp(at.apex_m, 0.0, rig.wire_m);
+  const double level_free = std::max(0.0, at.span_m - rig.radial_m - kTieM);
+  return made(at.span_m - rig.radial_m - std::max(rig.radial_m, level + kTieM),
+              at.apex_m - std::max(at.end_m, rig.wire_m - level_free));
 }
 
 // A triangle of base b and height h with b + 2 sqrt(h^2 + b^2/4) round it: h^2 = L (L - 2b) / 4.
@@ -55,8 +64,12 @@ Fit fit(const Rig& rig, const Space& at) {
       return made(at.span_m - wire - 2 * kTieM, at.apex_m - at.end_m);
     case Shape::inverted_v:
       return fit_v(wire, at);
+    case Shape::sloping_dipole:
+      return fit_slope(wire, at.end_m, at);
     case Shape::sloper:
-      return fit_sloper(wire, at);
+      return fit_slope(wire, kFeedBoxM, at);
+    case Shape::inverted_l:
+      return fit_l(rig, at);
     case Shape::vertical:
       return made(at.span_m - 2 * rig.radial_m, at.apex_m - wire - kTieM);
     case Shape::ground_plane: {

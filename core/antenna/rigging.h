@@ -40,10 +40,12 @@ struct Fit {
 
 /// The rule of each shape, plain geometry with taut wires (the same as a table: docs/methods/antenna.md):
 /// dipole: level, both ends at the apex height. inverted_v: middle at the apex, ends at end_m or higher, no less
-/// than 90 degrees between the legs. sloper: far end at the apex, straight down to a feed box 1 m up. vertical:
-/// wire below the apex height, radials on the ground to both sides. ground_plane: radials slope 45 degrees from the
-/// foot of the wire, ends at end_m. loop: apex up, base line at end_m; any triangle from equal-sided down to half
-/// that height. whip: on a vehicle, free height overhead, arm's reach all round. Ropes run on beyond the span.
+/// than 90 degrees between the legs. sloping_dipole: one end at the apex, straight down to end_m. sloper: far end
+/// at the apex, straight down to a feed box 1 m up. inverted_l: up to the apex, the rest level to a second support,
+/// radials on the ground to both sides. vertical: wire below the apex height, radials on the ground to both sides.
+/// ground_plane: radials slope 45 degrees from the foot of the wire, ends at end_m. loop: apex up, base line at
+/// end_m; any triangle from equal-sided down to half that height. whip: on a vehicle, free height overhead, arm's
+/// reach all round. Ropes run on beyond the span.
 Fit fit(const Rig& rig, const Space& space);
 
 /// Legs of an inverted V: how far each end stands out, and the angle between the legs. NaN where the leg is shorter

@@ -39,6 +39,23 @@ struct WhipFeed {
 /// Everything in series at the foot: efficiency = radiation / (radiation + coil + ground); coil loss 2 pi f L / Q.
 WhipFeed whip_feed(const Whip& whip);
 
+/// Reactance at the foot of a whip tuned to its frequency_mhz, on another frequency: its coil's less the one that
+/// would tune it there, seen through the rod below. NaN as above.
+double whip_reactance_ohm(const Whip& tuned, double frequency_mhz);
+/// Slope of that at resonance, ohm for a MHz; > 0.
+double whip_slope_ohm_per_mhz(const Whip& tuned);
+/// How far a centimetre more of rod moves the resonance, kHz, with the same coil: below 0. The rule of proportion
+/// (f / height) is wrong for whips, two or three times too much.
+double whip_khz_per_cm(const Whip& tuned);
+
+/// Gain of a short upright against one a quarter wave high, same power radiated, over perfect ground, dB:
+/// directivity 3 against 3.282 (sine current), textbooks.
+inline constexpr double kShortAgainstQuarterDb = -0.39;
+/// A whip against a full-size quarter wave without loss, dB, from its efficiency 0..1: what people call the price
+/// of being short. From there to S-units: 6 dB each (IARU Region 1 recommendation R.1, 1981; memory).
+double against_full_size_db(double efficiency);
+inline constexpr double kDbPerSUnit = 6;
+
 /// Single-layer coil, microhenries, from turns > 0, mean diameter and winding length (m, > 0): r^2 n^2 / (9 r + 10
 /// l) in inches. Source: Wheeler, Proc. IRE, October 1928 (memory); 1 % for l > 0.8 r.
 double coil_uh(double turns, double diameter_m, double length_m);

@@ -22,6 +22,23 @@ double at(std::span<const CurvePoint> curve, double x);
 /// The x at which a rising curve stands at `y`: the ends outside its range, the lower x of a flat piece.
 double where(std::span<const CurvePoint> curve, double y);
 
+/// Wells and voltage of a chemistry whose charge cannot simply be counted, as parts of the label's ampere-hours.
+/// Voltage at the terminals, with s the filling of the well in use: full_v - slope (1 - s) - bend (1/s - 1) - I R.
+struct KineticLaw {
+  double capacity_per_label, rate_per_h, share;
+  double full_v, slope_v, bend_v;
+  Evidence evidence;
+  std::string_view source;
+};
+
+/// How far a pack of this chemistry may stand from the row: factors on capacity and resistance, volts on the
+/// resting voltage of the whole pack.
+struct Spread {
+  double capacity_low, capacity_high, resistance_low, resistance_high, resting_low_v, resting_high_v;
+  Evidence evidence;
+  std::string_view source;
+};
+
 /// One catalogue row. Voltages are those of the whole pack.
 struct Chemistry {
   std::string_view key;  // kept for ever: outing files hold it
@@ -53,6 +70,8 @@ struct Chemistry {
   std::span<const CurvePoint> capacity_at_c;     // x: C; y: share of the capacity at 25 C
   std::span<const CurvePoint> capacity_at_rate;  // x: A per Ah; y: share of the rated capacity (lead-acid: 20 h)
   std::span<const CurvePoint> resistance_at_c;   // x: C; y: times the resistance at 25 C
+  const KineticLaw* kinetic;                     // null: charge is counted
+  Spread spread;
 };
 
 /// All rows, retired ones included, in catalogue order.

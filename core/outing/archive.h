@@ -18,6 +18,7 @@ inline constexpr int kFileVersion = 1;
 inline constexpr std::size_t kMostKitItems = 200;
 inline constexpr double kMostItemGrams = 100'000;
 inline constexpr int kMostBackups = 99;
+inline constexpr double kMostItemLitres = 1000, kMostItemMinutes = 240, kMostItemAmount = 100'000;
 
 /// What came out of reading a file. Refused: `refusal` says why in one line and the outing is empty.
 /// `notes` tell what was read otherwise than written (unknown keys kept, a value outside its range left out, ...),
@@ -45,7 +46,9 @@ struct LoadedOuting {
 /// that counts the rest.
 /// "kit" is a list of at most 200 {"name": text, "function": text, "weight_g": 0..100000, "backups": 0..99,
 /// "works_pct": 0..100, "vital": true or false}; only the name must be there, and an item without a function stands
-/// for itself. An item with a value out of range is left out. Chances are held to a ten-thousandth of a percent.
+/// for itself. Written only where they say something: "volume_l", "set_up_min", "charge", "charged", "packed",
+/// "stowed" (true or false), "cause", "lever" (texts), "amount". Other members of an item are kept with it and
+/// noted. An item with a value out of range is left out. Chances are held to a ten-thousandth of a percent.
 /// "stints": [{"from_min", "on_air": false for a break, "levers": {key: value} of stint_levers()}], at most 48, put
 /// in order of time. "on_air": [{"from", "until"}], "tally": [{"at", "count", "forgotten"}] and "measured":
 /// [{"key", "value", "at"}] hold what happened; times are RFC 3339 texts. A row that cannot be used is noted and

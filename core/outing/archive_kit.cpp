@@ -13,6 +13,15 @@ namespace {
 // A chance is held to a ten-thousandth of a percent: dividing by 100 alone would not come back to the same bits.
 constexpr double kPartsOfOne = 1e6, kPartsOfPercent = 1e4;
 
+struct Flag {
+  std::string_view key;
+  bool kit::Item::*of;
+};
+constexpr Flag kFlags[] = {{"charge", &kit::Item::charge},
+                           {"charged", &kit::Item::charged},
+                           {"packed", &kit::Item::packed},
+                           {"stowed", &kit::Item::stowed}};
+
 /// An item on its way out of a file; `trouble` says what was wrong with it first.
 struct ItemReader {
   kit::Item item;
@@ -32,6 +41,32 @@ struct ItemReader {
     if (member.kind != JsonKind::text) wrong(member, "a text");
     return member.kind == JsonKind::text ? clean_text(member.text, kMostNameChars) : std::string{};
   }
+  bool flag(const JsonMember& member) {
+    if (member.kind != JsonKind::boolean) wrong(member, "true or false");
+    return member.text == "true";
+  }
+  /// Members that are only written where they say more than the usual.
+  bool take_more(const JsonMember& member) {
+    for (const Flag& row : kFlags)
+      if (member.key == row.key) {
+        item.*row.of = flag(member);
+        return true;
+      }
+    if (member.key == "volume_l") {
+      item.volume_l = number(member, kMostItemLitres, "0 to 1000 litres");
+    } else if (member.key == "set_up_min") {
+      item.set_up_min = number(member, kMostItemMinutes, "0 to 240 minutes");
+    } else if (member.key == "cause") {
+      item.cause = text(member);
+    } else if (member.key == "lever") {
+      item.lever = text(member);
+    } else if (member.key == "amount") {
+      item.amount = number(member, kMostItemAmount, "0 to 100000");
+    } else {
+      return false;
+    }
+    return true;
+  }
   /// False for a member that is not known.
   bool take(const JsonMember& member) {
     if (member.key == "name") {
@@ -47,10 +82,9 @@ struct ItemReader {
     } else if (member.key == "works_pct") {
       item.works = std::round(number(member, 100, "0 to 100 %") * kPartsOfPercent) / kPartsOfOne;
     } else if (member.key == "vital") {
-      if (member.kind != JsonKind::boolean) wrong(member, "true or false");
-      item.vital = member.text == "true";
+      item.vital = flag(member);
     } else {
-      return false;
+      return take_more(member);
     }
     return true;
   }
@@ -77,7 +111,10 @@ std::vector<kit::Item> read_kit(const JsonMember& member, Notes& notes) {
     }
     ItemReader reader;
     for (const JsonMember& one : read_json_object(elements[i].text, kMostFileDepth).members)
-      if (!reader.take(one)) notes.add(which + " " + one.key, "left out; this version does not know it.");
+      if (!reader.take(one)) {
+        notes.add(which + " " + one.key, "kept as it is; this version does not know it.");
+        reader.item.kept += ", " + json_quote(one.key) + ": " + json_value(one);
+      }
     kit::Item& item = reader.item;
     if (reader.trouble.empty() && item.name.empty()) reader.trouble = "name is missing.";
     if (!reader.trouble.empty()) {
@@ -101,7 +138,18 @@ std::string kit_text(const std::vector<kit::Item>& items, std::string_view inden
             ", " + member_text("weight_g", exact_text(item.weight_g)) + ", " +
             member_text("backups", std::to_string(item.backups)) + ", " +
             member_text("works_pct", exact_text(works_pct)) + ", " +
-            member_text("vital", item.vital ? "true" : "false") + "}";
+            member_text("vital", item.vital ? "true" : "false");
+    const auto say = [&text](std::string_view key, const std::string& value) {
+      text += ", " + member_text(key, value);
+    };
+    if (item.volume_l > 0) say("volume_l", exact_text(item.volume_l));
+    if (item.set_up_min > 0) say("set_up_min", exact_text(item.set_up_min));
+    for (const Flag& row : kFlags)
+      if (item.*row.of) say(row.key, "true");
+    if (!item.cause.empty()) say("cause", json_quote(item.cause));
+    if (!item.lever.empty()) say("lever", json_quote(item.lever));
+    if (item.amount > 0) say("amount", exact_text(item.amount));
+    text += item.kept + "}";
   }
   return text.append("\n").append(indent).append("]");
 }

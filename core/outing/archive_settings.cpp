@@ -63,6 +63,10 @@ LoadedSettings read_settings(std::string_view text) {
   loaded.refusal = std::move(file.refusal);
   if (!loaded.refusal.empty()) return loaded;
   for (const JsonMember& member : file.members) {
+    if (member.key == "own_items") {
+      loaded.settings.own_items = read_kit(member, notes);
+      continue;
+    }
     const std::string why = read_setting(member, loaded.settings);
     if (!why.empty()) notes.add(member.key, "left out; " + why + ".");
   }
@@ -72,16 +76,18 @@ LoadedSettings read_settings(std::string_view text) {
 
 std::string write_settings(const Settings& settings) {
   const std::size_t theme = std::min(std::size_t(settings.theme), std::size(kThemes) - 1);
-  return object_text({member_text("groundsheet", std::to_string(kFileVersion)),
-                      member_text("kind", json_quote("settings")), member_text("theme", json_quote(kThemes[theme])),
-                      member_text("text_pct", std::to_string(settings.text_pct)),
-                      member_text("left_hand", truth(settings.left_hand)),
-                      member_text("decimal_sign", json_quote(settings.style.decimal_sign == ',' ? "," : ".")),
-                      member_text("feet", truth(settings.style.feet)),
-                      member_text("fahrenheit", truth(settings.style.fahrenheit)),
-                      member_text("licence", json_quote(settings.licence))},
-                     "") +
-         "\n";
+  std::vector<std::string> members{
+      member_text("groundsheet", std::to_string(kFileVersion)),
+      member_text("kind", json_quote("settings")),
+      member_text("theme", json_quote(kThemes[theme])),
+      member_text("text_pct", std::to_string(settings.text_pct)),
+      member_text("left_hand", truth(settings.left_hand)),
+      member_text("decimal_sign", json_quote(settings.style.decimal_sign == ',' ? "," : ".")),
+      member_text("feet", truth(settings.style.feet)),
+      member_text("fahrenheit", truth(settings.style.fahrenheit)),
+      member_text("licence", json_quote(settings.licence))};
+  if (!settings.own_items.empty()) members.push_back(member_text("own_items", kit_text(settings.own_items, "  ")));
+  return object_text(members, "") + "\n";
 }
 
 }  // namespace gs

@@ -84,7 +84,7 @@ std::string size(std::span<const double> in, std::span<double> out) {
   out[1] = out[0] * in[5];
   out[2] = in[0] * in[5];
   out[3] = out[1] / (1 - pack.reserve_pct / 100);
-  out[4] = battery::needed_capacity_ah(pack, out[0], in[5]);
+  out[4] = battery::needed_label_ah(pack, plain_load(in[0], in[1], sending.share), in[5]);
   return {};
 }
 
@@ -134,14 +134,14 @@ const CheckResult kLastsResults[] = {
       .unit = Unit::hour,
       .digits = 1,
       .better = Better::more,
-      .source = "charge over average current; docs/methods/power"}},
+      .source = "until the reserve or, for lead-acid, the empty voltage; docs/methods/power"}},
     {{.key = "listening_h",
       .name = "Runtime, only listening",
       .link = Link::battery,
       .unit = Unit::hour,
       .digits = 1,
       .better = Better::more,
-      .source = "charge over receive current"}},
+      .source = "the same at the receive current"}},
 };
 std::string lasts(std::span<const double> in, std::span<double> out) {
   if (std::string trouble = missing(kLastsInputs, in); !trouble.empty()) return trouble;
@@ -155,9 +155,16 @@ std::string lasts(std::span<const double> in, std::span<double> out) {
                            .reserve_pct = reserve_or_usual_pct(in[7], kind),
                            .used_ah = in[10]};
   out[0] = radio::average_a(in[1], in[2], sending.share);
-  out[1] = battery::usable_ah(pack, out[0]);
-  out[2] = battery::runtime_with_spare_h(pack, in[11], out[0]);
-  out[3] = battery::runtime_with_spare_h(pack, in[11], in[1]);
+  const auto with_spare_h = [&](const battery::Load& load) {
+    battery::Pack second = pack;
+    second.capacity_ah = in[11];
+    second.used_ah = 0;
+    return battery::hours_alone(pack, load) + (in[11] > 0 ? battery::hours_alone(second, load) : 0);
+  };
+  const battery::Load load = plain_load(in[1], in[2], sending.share);
+  out[2] = with_spare_h(load);
+  out[1] = out[0] > 0 ? out[0] * battery::hours_alone(pack, load) : battery::usable_ah(pack, 0);
+  out[3] = with_spare_h(plain_load(in[1], in[1], 1));
   if (out[0] <= 0) return "nothing is drawn, so no end can be named";
   if (in[1] <= 0) return "no current on receive: listening has no end";
   return {};
@@ -358,10 +365,10 @@ std::string test(std::span<const double> in, std::span<double> out) {
 const Check kChecks[] = {
     {"battery.size", "How big a battery does this need?", Link::battery, kSizeInputs, kSizeResults,
      "Read the current on receive and while sending off a meter in the supply lead.",
-     "charge counting with published rate and temperature curves; docs/methods/power", size},
+     "lead-acid by its kinetic law, others by charge counting; docs/methods/power", size},
     {"battery.lasts", "How long does this pack last?", Link::battery, kLastsInputs, kLastsResults,
      "Capacity from the label; the current on receive and while sending off a meter in the supply lead.",
-     "charge counting with published rate and temperature curves; docs/methods/power", lasts},
+     "lead-acid by its kinetic law, others by charge counting; docs/methods/power", lasts},
     {"battery.key_down", "What voltage is left at key-down?", Link::battery, kKeyDownInputs, kKeyDownResults,
      "Read the current with a steady carrier into a dummy load. Measure the voltage at the set's own plug while "
      "sending.",

@@ -46,7 +46,7 @@ constexpr Lever kCable{.key = "cable",
                        .options = cable_options,
                        .source = "the cable catalogue"};
 constexpr Lever kFrequency =
-    number("frequency_mhz", "Frequency", Unit::megahertz, 3, 1, 500, 0.05, "as in the plan");
+    number("frequency_mhz", "Frequency", Unit::megahertz, 3, 1.8, 54, 0.05, "as in the plan");
 constexpr Lever kLength = number("length_m", "Length", Unit::metre, 1, 0, 500, 0.5, "any roll that one carries");
 
 /// "" or that the cable's law is stretched at this frequency.

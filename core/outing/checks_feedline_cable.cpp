@@ -64,7 +64,6 @@ const CheckResult kDataResults[] = {
     {told("diameter_mm", "Diameter, mm", Unit::none, 2, Better::less, "the cable catalogue")},
     {told("rated_w", "Takes, average, matched", Unit::watt, 0, Better::more,
           "the maker's rating; 40 °C around it")},
-    {told("working_v", "Working voltage, rms", Unit::volt, 0, Better::more, "the standard's figure for the type")},
 };
 std::string data(std::span<const double> in, std::span<double> out) {
   if (!std::isfinite(in[0])) return needs(kDataInputs[0].row);
@@ -76,10 +75,11 @@ std::string data(std::span<const double> in, std::span<double> out) {
   out[5] = feedline::capacitance_pf_per_m(cable);
   out[6] = known(cable.mass_g_per_m);
   out[7] = known(cable.diameter_mm);
-  out[9] = known(cable.working_vrms);
   std::string words =
       "loss: " + std::string(evidence_word(cable.loss_evidence)) + ", " + std::string(cable.loss_source) +
       "; body: " + std::string(evidence_word(cable.body_evidence)) + ", " + std::string(cable.body_source);
+  if (cable.working_vrms > 0)
+    words += "; working voltage " + say_quantity(cable.working_vrms, Unit::volt, 0) + " rms";
   if (!cable.fit_note.empty()) words += ". " + std::string(cable.fit_note);
   if (!std::isfinite(in[1])) return needs(kDataInputs[1].row) + "; " + words;
   out[0] = feedline::attenuation_db_per_100m(cable, in[1]);
@@ -108,9 +108,6 @@ const CheckResult kPowerResults[] = {
           "maker's rating over attenuation and SWR; docs/methods/feedline")},
     {told("highest_v", "Highest voltage, rms", Unit::volt, 0, Better::less, "root of power x impedance x SWR")},
     {told("peak_v", "Highest voltage, peak", Unit::volt, 0, Better::less, "1.41 times rms")},
-    {told("of_working_pct", "Of its working voltage", Unit::percent, 0, Better::less,
-          "over the standard's figure for the type"),
-     100, 70},
 };
 std::string power(std::span<const double> in, std::span<double> out) {
   if (std::string trouble = first_needed(kPowerInputs, in); !trouble.empty()) return trouble;
@@ -120,10 +117,14 @@ std::string power(std::span<const double> in, std::span<double> out) {
   out[3] = out[2] * std::sqrt(2.0);
   out[1] = feedline::rated_power_w(cable, in[3], on_line);
   if (std::isfinite(out[1])) out[0] = in[0] * in[1] / out[1];
-  if (cable.working_vrms > 0) out[4] = 100 * out[2] / cable.working_vrms;
   std::string words;
   if (!std::isfinite(out[1])) words = "no power rating of this cable was found: not known";
-  if (!(cable.working_vrms > 0)) words += (words.empty() ? "" : "; ") + std::string("no working voltage was found");
+  if (cable.working_vrms > 0)
+    words += (words.empty() ? "" : "; ") + std::string("made for ") +
+             say_quantity(cable.working_vrms, Unit::volt, 0) + " rms, which leaves " +
+             say_quantity(100 * (1 - out[2] / cable.working_vrms), Unit::percent, 0);
+  else
+    words += (words.empty() ? "" : "; ") + std::string("no working voltage was found");
   if (!cable.rating_source.empty())
     words += (words.empty() ? "" : "; ") + std::string(evidence_word(cable.rating_evidence)) + ", " +
              std::string(cable.rating_source);
@@ -143,7 +144,7 @@ const CheckInput kLightestInputs[] = {
 };
 const CheckResult kLightestResults[] = {
     {told("weight_g", "Lightest roll", Unit::gram, 0, Better::less, "the cable catalogue's mass a metre")},
-    {told("loss_db", "Loss of it", Unit::decibel, 2, Better::less, "mean over the phases; docs/methods/feedline")},
+    {told("roll_db", "Loss of it", Unit::decibel, 2, Better::less, "mean over the phases; docs/methods/feedline")},
     {told("saved_g", "Lighter than the next", Unit::gram, 0, Better::more,
           "difference of the two lightest that keep the loss")},
     {told("rolls", "Rolls that keep it", Unit::none, 0, Better::more, "of the catalogue's")},

@@ -27,7 +27,7 @@ const CheckResult kAtAntennaResults[] = {
           "rho at the antenna = rho at the radio x 10^(loss/10)"),
      3, 2},
     {told("total_db", "Loss with it", Unit::decibel, 2, Better::less,
-          "closed form of a line of real impedance; docs/methods/feedline")},
+          "a mean over the phases, which an SWR leaves open; docs/methods/feedline")},
     {told("extra_db", "Because of SWR", Unit::decibel, 2, Better::less, "what is above the matched loss")},
     {told("arrives_pct", "Arrives", Unit::percent, 1, Better::more, "power ratio 10^(-dB/10)")},
     {told("open_end_swr", "No antenna at all would read", Unit::none, 2, Better::more,
@@ -42,8 +42,7 @@ std::string at_antenna(std::span<const double> in, std::span<double> out) {
   out[1] = feedline::closed_form_loss_db(in[1], out[0]);
   out[2] = out[1] - in[1];
   out[3] = 100 * std::pow(10, -out[1] / kDbPerPowerRatio);
-  return "a mean over the phases: with the same SWR a short line may lose several times as much, or next to "
-         "nothing";
+  return {};
 }
 
 // ---- What does the SWR cost on this line? ----
@@ -55,7 +54,7 @@ const CheckInput kCostInputs[] = {
 };
 const CheckResult kCostResults[] = {
     {told("total_db", "Loss with it", Unit::decibel, 2, Better::less,
-          "closed form of a line of real impedance; docs/methods/feedline")},
+          "a mean over the phases, which an SWR leaves open; docs/methods/feedline")},
     {told("extra_db", "Because of SWR", Unit::decibel, 2, Better::less, "what is above the matched loss")},
     {told("arrives_pct", "Arrives", Unit::percent, 1, Better::more, "power ratio 10^(-dB/10)")},
     {told("swr_at_radio", "SWR at the radio", Unit::none, 2, Better::less,
@@ -70,7 +69,7 @@ std::string cost(std::span<const double> in, std::span<double> out) {
   out[2] = 100 * std::pow(10, -out[0] / kDbPerPowerRatio);
   out[3] = feedline::swr_at_radio(in[0], in[1]);
   out[4] = feedline::mismatch_loss_db(feedline::reflection_from_swr(in[0]));
-  return "a mean over the phases: with resistance and reactance known, the plan is exact";
+  return {};
 }
 
 // ---- How long may the feed line be? ----
@@ -132,7 +131,7 @@ const CheckInput kDipInputs[] = {
             "to find the velocity factor of a cable")},
 };
 const CheckResult kDipResults[] = {
-    {told("length_m", "Length", Unit::metre, 2, Better::neither,
+    {told("roll_m", "Length", Unit::metre, 2, Better::neither,
           "odd quarter waves: (2n - 1) c x velocity factor / 4 f"),
      0, 0, L::feedline_length_m},
     {told("velocity_factor", "Velocity factor by the tape", Unit::none, 3, Better::neither,

@@ -9,6 +9,7 @@ namespace gs {
 std::span<const Check> power_checks();
 
 std::span<const Check> battery_checks();  // size, runtime, key-down, test
+std::span<const Check> park_checks();     // meter in the park, spare, data sheet
 std::span<const Check> charge_checks();   // charger, sun, cold
 std::span<const Check> radio_checks();    // draw, readings, efficiency
 std::span<const Check> lead_checks();     // drop, wire, resistance, fuse

@@ -4,8 +4,8 @@
 #include <cmath>
 #include <limits>
 
-#include "core/antenna/feed.h"
 #include "core/feedline/roll.h"
+#include "core/outing/antenna_setup.h"
 
 namespace gs {
 namespace {
@@ -115,15 +115,23 @@ void take_impedance(Complex load_ohm, FeedlineJoin& join) {
   join.loss = {loss_db, loss_db, loss_db};
 }
 
-/// Impedance of the antenna's kind, when the catalogue knows one.
-bool kind_load(const Plan& plan, Complex& load_ohm) {
+/// The load of the antenna's kind as it hangs, when the catalogue knows one.
+bool kind_load(const Plan& plan, antenna::FeedPoint& feed) {
   if (!plan.has_all(L::antenna_kind, L::antenna_frequency_mhz)) return false;
-  const antenna::Kind& kind = antenna::kinds()[std::size_t(plan[L::antenna_kind])];
-  const antenna::FeedPoint feed = antenna::feed_point(kind, plan[L::antenna_frequency_mhz]);
-  if (!(feed.resistance_ohm > 0 && feed.swr >= 1)) return false;
-  // Behind a transformer the resistance is what it was wound for; the SWR that such a wire usually shows is not 1.
-  load_ohm = kind.transformer_ratio > 1 ? kMeterOhm * feed.swr : feed.resistance_ohm;
-  return true;
+  feed = antenna::feed_point(*antenna_kind(plan), plan[L::antenna_frequency_mhz], antenna_setup(plan));
+  return std::isfinite(feed.load_ohm.real()) && std::isfinite(feed.load_ohm.imag());
+}
+
+/// What height and ground may make of the antenna's resistance, as SWR at both ends.
+void widen(const antenna::FeedPoint& feed, FeedlineJoin& join) {
+  const auto hold = [](feedline::SwrRange& range, double swr) {
+    range.least = std::min(range.least, swr);
+    range.most = std::max(range.most, swr);
+  };
+  for (const Complex load_ohm : {feed.lowest_load_ohm, feed.highest_load_ohm}) {
+    hold(join.antenna_range, feedline::swr(load_ohm, kMeterOhm));
+    hold(join.radio_range, feedline::swr(feedline::input_impedance_ohm(join.run, load_ohm), kMeterOhm));
+  }
 }
 
 /// The textbook's closed form where every cable is of the meter's impedance, held within what the phases allow.
@@ -175,15 +183,16 @@ void take_swr(double measured, bool at_antenna, FeedlineJoin& join) {
 }
 
 void join_load(const Plan& plan, FeedlineJoin& join) {
-  Complex load_ohm;
+  antenna::FeedPoint feed;
   if (plan.has(L::antenna_feed_r_ohm)) {
     join.load_from = LoadFrom::impedance;
     take_impedance(Complex(plan[L::antenna_feed_r_ohm], plan[L::antenna_feed_x_ohm]), join);
   } else if (plan.has(L::feedline_measured_swr)) {
     take_swr(plan[L::feedline_measured_swr], plan[L::feedline_measured_at] == kAtAntenna, join);
-  } else if (kind_load(plan, load_ohm)) {
+  } else if (kind_load(plan, feed)) {
     join.load_from = LoadFrom::antenna_kind;
-    take_impedance(load_ohm, join);
+    take_impedance(feed.load_ohm, join);
+    widen(feed, join);
   } else {
     join.load_doubt = Doubt::missing;
     join.load_culprit = L::feedline_measured_swr;
@@ -214,7 +223,12 @@ double matched_loss_at_db(const Plan& plan, double frequency_mhz) {
 }
 
 bool modelled_load(const Plan& plan, feedline::Complex& load_ohm) {
-  if (!plan.has(L::antenna_feed_r_ohm)) return kind_load(plan, load_ohm);
+  if (!plan.has(L::antenna_feed_r_ohm)) {
+    antenna::FeedPoint feed;
+    const bool known = kind_load(plan, feed);
+    if (known) load_ohm = feed.load_ohm;
+    return known;
+  }
   load_ohm = Complex(plan[L::antenna_feed_r_ohm], plan[L::antenna_feed_x_ohm]);
   return true;
 }

@@ -26,6 +26,7 @@ enum class Doubt : unsigned char {
   no_kit,                // the kit list is empty
   no_date,               // the outing has no date
   no_horizon,            // the sun does not come to the horizon on that date
+  no_fuse,               // power: no blade fuse carries the current and saves the wire
   later,                 // this link does not answer yet
 };
 

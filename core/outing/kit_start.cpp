@@ -38,7 +38,18 @@ std::string_view line_key(const Plan& plan) {
 }  // namespace
 
 kit::Item as_item(const kit::UsualItem& row) {
-  return {std::string(row.name), std::string(row.function), row.weight_g, 0, row.works, row.vital};
+  kit::Item item;
+  item.name = row.name;
+  item.function = row.function;
+  item.weight_g = row.weight_g;
+  item.works = row.works;
+  item.vital = row.vital;
+  item.volume_l = row.volume_l;
+  item.set_up_min = row.set_up_min;
+  item.charge = row.charge;
+  item.lever = row.lever;
+  item.amount = row.amount;
+  return item;
 }
 
 std::vector<kit::Item> usual_kit(const Plan& plan) {
@@ -65,6 +76,28 @@ std::vector<kit::Item> usual_kit(const Plan& plan) {
   for (const std::string_view each : keys) {
     const kit::UsualItem* row = kit::find_usual_item(each);
     if (row && !row->retired) items.push_back(as_item(*row));
+  }
+  return items;
+}
+
+std::vector<kit::Item> usual_kit(const Plan& plan, kit::Style style) {
+  std::vector<kit::Item> items = usual_kit(plan);
+  const auto swap = [&items](std::string_view function, std::string_view key) {
+    for (kit::Item& item : items)
+      if (item.function == function) item = as_item(*kit::find_usual_item(key));
+  };
+  const auto add = [&items](std::string_view key) { items.push_back(as_item(*kit::find_usual_item(key))); };
+  if (style == kit::Style::backpack && !plan.has(L::feedline_cable)) swap("feedline", "line_rg174_8m");
+  for (const kit::UsualItem& row : kit::usual_items()) {
+    const auto serves = [&row](const kit::Item& item) { return item.function == row.function; };
+    if (!row.retired && (row.styles & int(style)) && std::none_of(items.begin(), items.end(), serves))
+      items.push_back(as_item(row));
+  }
+  if (style == kit::Style::car) {
+    add("line_rg58_10m");
+    add("mast_10m");
+    for (kit::Item& item : items)
+      if (item.function == "power") ++item.backups;
   }
   return items;
 }

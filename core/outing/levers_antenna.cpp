@@ -1,4 +1,5 @@
 // The antenna's inputs.
+#include "core/outing/antenna_setup.h"
 #include "core/outing/checks_antenna.h"
 #include "core/outing/lever_rows.h"
 #include "core/outing/plan.h"
@@ -8,6 +9,30 @@ namespace {
 
 bool has_feed_r(const Plan& plan) { return plan.has(L::antenna_feed_r_ohm); }
 double zero(const Plan&) { return 0; }
+
+bool has_wire(const Plan& plan) { return antenna_kind(plan) && !antenna_kind(plan)->is_whip(); }
+bool is_whip(const Plan& plan) { return antenna_kind(plan) && antenna_kind(plan)->is_whip(); }
+bool over_radials(const Plan& plan) { return antenna_kind(plan) && antenna_kind(plan)->over_radials(); }
+bool has_transformer(const Plan& plan) { return antenna_kind(plan) && antenna_kind(plan)->transformer_ratio > 1; }
+bool has_low_ends(const Plan& plan) {
+  return has_wire(plan) && antenna_kind(plan)->shape != antenna::Shape::vertical;
+}
+bool has_dip(const Plan& plan) { return antenna_kind(plan) && !antenna_kind(plan)->non_resonant(); }
+
+double out_of_reach(const Plan&) { return antenna::kOutOfReachM; }
+double as_cut(const Plan& plan) {
+  const antenna::Wire wire = antenna::Wire(int(plan[L::antenna_wire]));
+  return antenna::rig_of(*antenna_kind(plan), plan[L::antenna_frequency_mhz], {.wire = wire}).wire_m;
+}
+double usual_radials(const Plan&) { return antenna::Setup{}.radial_count; }
+double usual_radial(const Plan& plan) {
+  return antenna::Setup{}.radial_waves * antenna::wavelength_m(plan[L::antenna_frequency_mhz]);
+}
+double usual_whip(const Plan&) { return antenna::Setup{}.whip_m; }
+double usual_coil_at(const Plan&) { return 100 * antenna::Setup{}.coil_at; }
+double usual_q(const Plan&) { return antenna::Setup{}.coil_q; }
+double usual_ground(const Plan&) { return antenna::kVehicleGroundOhm; }
+double usual_transformer(const Plan& plan) { return antenna_kind(plan)->transformer_db; }
 
 const LeverRow kRows[] = {
     {L::antenna_kind,
@@ -48,6 +73,134 @@ const LeverRow kRows[] = {
       .step = 0.05,
       .scale = Scale::log,
       .source = "range: amateur bands from 160 m to 6 m, ITU Radio Regulations art. 5"}},
+    {L::antenna_end_m,
+     {.key = "antenna.end_m",
+      .name = "Height of ends",
+      .link = Link::antenna,
+      .unit = Unit::metre,
+      .digits = 1,
+      .least = 0,
+      .most = 20,
+      .step = 0.1,
+      .usual = out_of_reach,
+      .applies = has_low_ends,
+      .source = "usual value: out of a standing person's reach; ends carry the highest voltage; common practice"}},
+    {L::antenna_wire,
+     {.key = "antenna.wire",
+      .name = "Wire",
+      .link = Link::antenna,
+      .kind = Kind::choice,
+      .options = antenna_rows::wire_options,
+      .usual = zero,
+      .applies = has_wire,
+      .source = "usual value: bare, as the trade's rules have it; insulated wire is cut 3 % shorter, second hand"}},
+    {L::antenna_wire_m,
+     {.key = "antenna.wire_m",
+      .name = "Length now",
+      .link = Link::antenna,
+      .unit = Unit::metre,
+      .digits = 2,
+      .least = 0.2,
+      .most = 200,
+      .step = 0.05,
+      .usual = as_cut,
+      .applies = has_wire,
+      .source = "usual value: the cut length of the kind; upright alone for verticals, all round for a loop"}},
+    {L::antenna_dip_mhz,
+     {.key = "antenna.dip_mhz",
+      .name = "Measured dip",
+      .link = Link::antenna,
+      .unit = Unit::megahertz,
+      .digits = 3,
+      .least = 1,
+      .most = 60,
+      .step = 0.01,
+      .scale = Scale::log,
+      .optional = true,
+      .applies = has_dip,
+      .source = "the lowest frequency where the SWR is least, read with the antenna where it will hang"}},
+    {L::antenna_radials,
+     {.key = "antenna.radials",
+      .name = "Radials",
+      .link = Link::antenna,
+      .least = 0,
+      .most = 120,
+      .step = 1,
+      .usual = usual_radials,
+      .applies = over_radials,
+      .source = "usual value: sixteen on the ground, the first row of a handbook's table, second hand"}},
+    {L::antenna_radial_m,
+     {.key = "antenna.radial_m",
+      .name = "Each radial",
+      .link = Link::antenna,
+      .unit = Unit::metre,
+      .digits = 1,
+      .least = 0.2,
+      .most = 80,
+      .step = 0.1,
+      .usual = usual_radial,
+      .applies = over_radials,
+      .source = "usual value: a tenth of a wave, the same row"}},
+    {L::antenna_whip_m,
+     {.key = "antenna.whip_m",
+      .name = "Whip length",
+      .link = Link::antenna,
+      .unit = Unit::metre,
+      .digits = 2,
+      .least = 0.3,
+      .most = 15,
+      .step = 0.1,
+      .usual = usual_whip,
+      .applies = is_whip,
+      .source = "usual value: 2.4 m, common practice"}},
+    {L::antenna_coil_at_pct,
+     {.key = "antenna.coil_at_pct",
+      .name = "Coil up the whip",
+      .link = Link::antenna,
+      .unit = Unit::percent,
+      .least = 0,
+      .most = 90,
+      .step = 5,
+      .usual = usual_coil_at,
+      .applies = is_whip,
+      .source = "0 % is the foot, 50 % half way; usual value: half way, common practice"}},
+    {L::antenna_coil_q,
+     {.key = "antenna.coil_q",
+      .name = "Q of the coil",
+      .link = Link::antenna,
+      .least = 10,
+      .most = 1000,
+      .step = 10,
+      .scale = Scale::log,
+      .usual = usual_q,
+      .applies = is_whip,
+      .source = "usual value: a fair air coil; 50 small and close-wound, 300 large: common practice"}},
+    {L::antenna_ground_ohm,
+     {.key = "antenna.ground_ohm",
+      .name = "Vehicle ground loss",
+      .link = Link::antenna,
+      .unit = Unit::ohm,
+      .digits = 0,
+      .least = 0,
+      .most = 200,
+      .step = 1,
+      .usual = usual_ground,
+      .applies = is_whip,
+      .evidence = Evidence::second_hand,
+      .source = "usual value: behind a handbook's table on 7 MHz; 5 to 30 ohm, a measured car had 29"}},
+    {L::antenna_transformer_db,
+     {.key = "antenna.transformer_db",
+      .name = "Transformer loss",
+      .link = Link::antenna,
+      .unit = Unit::decibel,
+      .digits = 1,
+      .least = 0,
+      .most = 10,
+      .step = 0.1,
+      .usual = usual_transformer,
+      .applies = has_transformer,
+      .evidence = Evidence::second_hand,
+      .source = "usual value: the kind's; 0.4 dB good, 2 dB poor by their builders' measurements"}},
     {L::antenna_feed_r_ohm,
      {.key = "antenna.feed_r_ohm",
       .name = "Feed-point resistance",

@@ -8,6 +8,8 @@
 namespace gs {
 namespace {
 
+double kit_line(const Plan& plan) { return plan.kit.feedline_m; }
+
 constexpr Option kMeasuredAtOptions[] = {{"radio", "the radio"}, {"antenna", "the antenna"}};
 std::span<const Option> measured_at_options() { return kMeasuredAtOptions; }
 
@@ -80,7 +82,8 @@ const LeverRow kRows[] = {
       .least = 0,
       .most = 100,
       .step = 0.5,
-      .source = "range: what one person carries, with room"}},
+      .usual = kit_line,
+      .source = "range: what one person carries, with room; usual value: the feed line of the kit list that says"}},
     {L::feedline_roll_loss_pct,
      {.key = "feedline.roll_loss_pct",
       .name = "This roll's loss, of catalogue",

@@ -1,4 +1,6 @@
 // Place, clock and pace: what the outing itself brings.
+#include <algorithm>
+
 #include "core/antenna/kind.h"
 #include "core/outing/lever_rows.h"
 #include "core/outing/plan.h"
@@ -15,7 +17,11 @@ std::span<const Option> day_rules() { return kDayRules; }
 const antenna::Kind* kind_of(const Plan& plan) {
   return plan.has(L::antenna_kind) ? &antenna::kinds()[std::size_t(plan[L::antenna_kind])] : nullptr;
 }
-double usual_set_up(const Plan& plan) { return kind_of(plan) ? kind_of(plan)->set_up_min : 20; }
+/// What the kit's pieces take, else what the antenna's kind does.
+double usual_set_up(const Plan& plan) {
+  if (plan.kit.set_up_min > 0) return std::min(plan.kit.set_up_min, 240.0);
+  return kind_of(plan) ? kind_of(plan)->set_up_min : 20;
+}
 double usual_pack_down(const Plan& plan) { return kind_of(plan) ? kind_of(plan)->pack_down_min : 15; }
 double first_option(const Plan&) { return 0; }
 double usual_pace(const Plan&) { return 12; }

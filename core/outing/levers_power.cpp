@@ -18,6 +18,10 @@ double usual_max_a(const Plan& plan) {
   return chemistry ? battery::usual_max_current_a(*chemistry, plan[L::battery_capacity_ah])
                    : plan[L::battery_capacity_ah];
 }
+double usual_cut_off_v(const Plan& plan) {
+  const battery::Chemistry* chemistry = chemistry_of(plan);
+  return chemistry ? chemistry->empty_v : plan[L::battery_chemistry];
+}
 double usual_reserve(const Plan& plan) {
   const battery::Chemistry* chemistry = chemistry_of(plan);
   return chemistry ? chemistry->usual_reserve_pct : plan[L::battery_chemistry];
@@ -28,6 +32,8 @@ double usual_wire(const Plan&) {
     if (wires[i].gauge == 12) return double(i);
   return 0;
 }
+double kit_battery(const Plan& plan) { return plan.kit.battery_ah; }
+double usual_spare(const Plan& plan) { return plan.kit.spare_ah > 0 ? plan.kit.spare_ah : 0; }
 double twenty(const Plan&) { return 20; }
 double hundred(const Plan&) { return 100; }
 double none(const Plan&) { return 0; }
@@ -51,7 +57,8 @@ const LeverRow kRows[] = {
       .most = 200,
       .step = 0.5,
       .scale = Scale::log,
-      .source = "printed on the battery"}},
+      .usual = kit_battery,
+      .source = "printed on the battery; usual value: the first battery of the kit list that says"}},
     {L::battery_max_current_a,
      {.key = "battery.max_current_a",
       .name = "Battery's current limit",
@@ -64,6 +71,18 @@ const LeverRow kRows[] = {
       .scale = Scale::log,
       .usual = usual_max_a,
       .source = "usual value: the chemistry's usual current for its size, catalogue of chemistries"}},
+    {L::battery_cut_off_v,
+     {.key = "battery.cut_off_v",
+      .name = "Battery's cut-off",
+      .link = Link::battery,
+      .unit = Unit::volt,
+      .digits = 1,
+      .least = 4,
+      .most = 14,
+      .step = 0.1,
+      .usual = usual_cut_off_v,
+      .source =
+          "usual value: the chemistry's empty voltage, where a pack's protection opens or its cells are harmed"}},
     {L::battery_temperature_c,
      {.key = "battery.temperature_c",
       .name = "Battery temperature",
@@ -114,8 +133,9 @@ const LeverRow kRows[] = {
       .least = 0,
       .most = 200,
       .step = 0.5,
-      .usual = none,
-      .source = "usual value: none carried; the same kind, full"}},
+      .usual = usual_spare,
+      .source =
+          "usual value: the further batteries of the kit list that say, else none carried; the same kind, full"}},
     {L::lead_wire,
      {.key = "lead.wire",
       .name = "DC lead wire",
@@ -135,6 +155,17 @@ const LeverRow kRows[] = {
       .step = 0.1,
       .usual = usual_lead_m,
       .source = "usual value: one way, battery beside the set; common practice"}},
+    {L::lead_temperature_c,
+     {.key = "lead.temperature_c",
+      .name = "DC lead temperature",
+      .link = Link::radio,
+      .unit = Unit::celsius,
+      .least = -40,
+      .most = 105,
+      .step = 1,
+      .usual = twenty,
+      .source =
+          "usual value: 20 C, that of the wire tables; a lead in the sun or hot from its current resists more"}},
 };
 
 }  // namespace

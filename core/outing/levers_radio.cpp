@@ -1,4 +1,5 @@
 // The radio's inputs.
+#include "core/battery/chemistry.h"
 #include "core/outing/checks_power.h"
 #include "core/outing/lever_rows.h"
 #include "core/outing/plan.h"
@@ -13,6 +14,7 @@ constexpr Option kTunerOptions[] = {
 std::span<const Option> tuner_options() { return kTunerOptions; }
 
 double full_power_of(const Plan& plan) { return plan[L::radio_full_power_w]; }
+double kit_power(const Plan& plan) { return plan.kit.full_power_w; }
 double first_option(const Plan&) { return 0; }
 double two(const Plan&) { return 2; }
 
@@ -29,6 +31,13 @@ double usual_idle_a(const Plan& plan) {
   const double full_a = plan[L::radio_full_power_current_a];
   const radio::SetCurrents usual = radio::usual_currents(plan[L::radio_full_power_w]);
   return full_a * usual.keyed_idle_a / usual.full_power_a;
+}
+double no_load(const Plan&) { return 0; }
+double usual_over_s(const Plan&) { return 20; }
+/// Only a battery with two wells knows how long one over is.
+bool counts_overs(const Plan& plan) {
+  return !plan.has(L::battery_chemistry) ||
+         battery::chemistries()[std::size_t(plan[L::battery_chemistry])].kinetic != nullptr;
 }
 double usual_minimum_v(const Plan&) { return 11.7; }
 double full_current_of(const Plan& plan) { return plan[L::radio_full_power_current_a]; }
@@ -63,6 +72,31 @@ const LeverRow kRows[] = {
       .step = 0.05,
       .usual = usual_receive_a,
       .source = "usual value: sets of this power, catalogue of radio classes"}},
+    {L::radio_accessories_a,
+     {.key = "radio.accessories_a",
+      .name = "Other loads",
+      .link = Link::radio,
+      .unit = Unit::ampere,
+      .digits = 2,
+      .least = 0,
+      .most = 20,
+      .step = 0.05,
+      .usual = no_load,
+      .source = "usual value: none; a tuning unit, a computer, a fan or a charger on the same battery, always on"}},
+    {L::radio_over_s,
+     {.key = "radio.over_s",
+      .name = "Length of one over",
+      .link = Link::radio,
+      .unit = Unit::second,
+      .digits = 0,
+      .least = 1,
+      .most = 600,
+      .step = 1,
+      .scale = Scale::log,
+      .usual = usual_over_s,
+      .applies = counts_overs,
+      .source =
+          "usual value: 20 s; lead-acid sags through a long over and recovers in the pause; common practice"}},
     {L::radio_full_power_current_a,
      {.key = "radio.full_power_current_a",
       .name = "Full-power current",
@@ -108,7 +142,8 @@ const LeverRow kRows[] = {
       .most = 200,
       .step = 1,
       .scale = Scale::log,
-      .source = "the set's own data; range: portable HF sets"}},
+      .usual = kit_power,
+      .source = "the set's own data; range: portable HF sets; usual value: the set of the kit list that says"}},
     {L::radio_transmit_power_w,
      {.key = "radio.transmit_power_w",
       .name = "Transmit power",

@@ -144,8 +144,8 @@ const LeverRow kRows[] = {
       .step = 0.1,
       .scale = Scale::log,
       .optional = true,
-      .source =
-          "paced out from the nearest part of the antenna to where anybody can be, you too; a child counts as anybody"}},
+      .source = "paced out from the nearest part of the antenna to where anybody can be, you too; a child counts "
+                "as anybody"}},
     {L::safety_busiest_share_pct,
      {.key = "safety.busiest_share_pct",
       .name = "Busiest share",

@@ -29,6 +29,13 @@ struct KitSummary {
   bool known = false;
   double chance_pct = 0, weight_g = 0;
   int single_points = 0;
+  double volume_l = 0, set_up_min = 0;
+  int to_pack = 0, to_charge = 0;  // items not ticked yet
+  /// What the list answers of the chain: NaN where no item does. Of several batteries the first feeds the set and
+  /// the others are spares; of several feed lines and sets the first counts.
+  double battery_ah = std::numeric_limits<double>::quiet_NaN(), spare_ah = std::numeric_limits<double>::quiet_NaN();
+  double feedline_m = std::numeric_limits<double>::quiet_NaN(),
+         full_power_w = std::numeric_limits<double>::quiet_NaN();
   std::vector<KitFunction> functions;  // in the order of the list
 };
 KitSummary sum_up(std::span<const kit::Item> items);

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/battery/pack.h"
+#include "core/battery/discharge.h"
 #include "core/outing/check_rows.h"
 #include "core/outing/checks_power.h"
 
@@ -179,6 +179,11 @@ struct SendingShare {
   std::string trouble;
 };
 SendingShare sending_share(double share_pct, double keyed_min, double every_min);
+
+/// Sending and listening as the small questions know them: overs of the usual 20 s, no lead, no peaks.
+inline battery::Load plain_load(double receive_a, double sending_a, double share) {
+  return {receive_a, sending_a, sending_a, share, 20.0 / 3600, 0};
+}
 
 const battery::Chemistry& chemistry_of(double index);
 double reserve_or_usual_pct(double reserve_pct, const battery::Chemistry& chemistry);

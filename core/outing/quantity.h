@@ -24,10 +24,12 @@ enum class Unit : unsigned char {
   percent,
   hour,          // a duration, printed "2 h 20"
   minute,        // a duration in minutes, printed "45 min", "2 h 20"
+  second,        // a short duration, printed "20 s"
   clock_minute,  // minutes from local midnight of the date, printed "19:20"; may pass 1440
   celsius,
   gram,
   kilogram,
+  litre,  // room in a bag
   wavelength,
   s_unit,
   degree,  // angles

@@ -58,6 +58,12 @@ Shown shown_in(Unit unit, double value, const Style& style) {
   return {choices.empty() ? std::string_view{} : choices[0].symbol};
 }
 
+/// Printed in hours and minutes; seconds are printed as they are.
+bool is_clockwork(Unit unit) {
+  const Measure measure = measure_of(unit);
+  return measure == Measure::clock || (measure == Measure::time && unit != Unit::second);
+}
+
 struct Word {
   std::string_view symbol, one, many;
 };
@@ -67,9 +73,12 @@ constexpr Word kWords[] = {
     {"Ah", "ampere hour", "ampere hours"},
     {"mAh", "milliampere hour", "milliampere hours"}, {"dB", "decibel", "decibels"}, {"m", "metre", "metres"},
     {"ft", "foot", "feet"}, {"km", "kilometre", "kilometres"}, {"mi", "mile", "miles"},
-    {"MHz", "megahertz", "megahertz"}, {"kHz", "kilohertz", "kilohertz"}, {"Ω", "ohm", "ohms"}, {"%", "percent", "percent"},
-    {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"°C", "degree Celsius", "degrees Celsius"},
+    {"MHz", "megahertz", "megahertz"}, {"kHz", "kilohertz", "kilohertz"}, {"Ω", "ohm", "ohms"},
+    {"%", "percent", "percent"},
+    {"h", "hour", "hours"}, {"min", "minute", "minutes"}, {"s", "second", "seconds"},
+    {"°C", "degree Celsius", "degrees Celsius"},
     {"°F", "degree Fahrenheit", "degrees Fahrenheit"}, {"g", "gram", "grams"}, {"kg", "kilogram", "kilograms"},
+    {"L", "litre", "litres"},
     {"lb", "pound", "pounds"}, {"λ", "wavelength", "wavelengths"}, {"S-units", "S-unit", "S-units"},
     {"°", "degree", "degrees"},
 };
@@ -94,7 +103,7 @@ std::string speak_duration(const Clockwork& time) {
 Printed print_quantity(double value, Unit unit, int digits, const Style& style) {
   if (!std::isfinite(value)) return {std::string(kNotKnown), ""};
   const Measure measure = measure_of(unit);
-  if (measure == Measure::time || measure == Measure::clock) {
+  if (is_clockwork(unit)) {
     if (!is_time(value)) return {std::string(kNotKnown), ""};
     const Clockwork time = split(minutes_of(value, unit));
     const std::string minus(time.minus ? kMinus : "");
@@ -124,7 +133,8 @@ std::string say_quantity(double value, Unit unit, int digits, const Style& style
 std::string speak_quantity(double value, Unit unit, int digits, const Style& style) {
   if (!std::isfinite(value)) return "not known";
   const Measure measure = measure_of(unit);
-  if (measure == Measure::time && is_time(value)) return speak_duration(split(minutes_of(value, unit)));
+  if (measure == Measure::time && is_clockwork(unit) && is_time(value))
+    return speak_duration(split(minutes_of(value, unit)));
   Printed printed = print_quantity(value, unit, digits, style);
   if (printed.number == kNotKnown) return "not known";
   std::string before;

@@ -121,7 +121,7 @@ int minute_digits(Cursor& cursor) {
   return (rest[0] - '0') * 10 + (rest[1] - '0');
 }
 
-/// "1:30" as hours and minutes, with or without an h behind it.
+/// "1:30" as hours and minutes, with or without an h behind it; in seconds as minutes and seconds.
 Parsed read_colon_duration(Cursor cursor, double hours, double sign, Unit unit) {
   const int minutes = minute_digits(cursor);
   cursor.skip_blanks();

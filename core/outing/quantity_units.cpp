@@ -53,6 +53,8 @@ constexpr UnitChoice kHour[] = {
     {"h", 1, 0, false}, {"min", 1.0 / 60, 0, false}, {"s", 1.0 / 3600, 0, false}, {"d", 24, 0, false}};
 constexpr UnitChoice kMinute[] = {
     {"min", 1, 0, false}, {"h", 60, 0, false}, {"s", 1.0 / 60, 0, false}, {"d", 1440, 0, false}};
+constexpr UnitChoice kSecond[] = {
+    {"s", 1, 0, false}, {"min", 60, 0, false}, {"h", 3600, 0, false}, {"d", 86400, 0, false}};
 constexpr UnitChoice kClock[] = {{"", 1, 0, false}};
 constexpr UnitChoice kCelsius[] = {{"°C", 1, 0, false}, {"°F", kFahrenheitStep, kFahrenheitZero, false}};
 constexpr UnitChoice kGram[] = {
@@ -61,6 +63,7 @@ constexpr UnitChoice kKilogram[] = {{"kg", 1, 0, false},
                                     {"g", 1e-3, 0, false},
                                     {"lb", kGramsPerPound / 1e3, 0, false},
                                     {"oz", kGramsPerOunce / 1e3, 0, false}};
+constexpr UnitChoice kLitre[] = {{"L", 1, 0, false}, {"mL", 1e-3, 0, false}};
 constexpr UnitChoice kWavelength[] = {{"λ", 1, 0, false}};
 constexpr UnitChoice kSUnit[] = {{"S-units", 1, 0, false}};
 constexpr UnitChoice kDegree[] = {{"°", 1, 0, false}};
@@ -97,6 +100,8 @@ Rows rows_of(Unit unit) {
       return {kHour, 2};
     case Unit::minute:
       return {kMinute, 2};
+    case Unit::second:
+      return {kSecond, 2};
     case Unit::clock_minute:
       return {kClock, 1};
     case Unit::celsius:
@@ -105,6 +110,8 @@ Rows rows_of(Unit unit) {
       return {kGram, 4};
     case Unit::kilogram:
       return {kKilogram, 4};
+    case Unit::litre:
+      return {kLitre, 2};
     case Unit::wavelength:
       return {kWavelength, 1};
     case Unit::s_unit:
@@ -161,6 +168,8 @@ constexpr Spelling kSpellings[] = {
     {"g", weight, "g"}, {"gram", weight, "g"}, {"grams", weight, "g"}, {"kg", weight, "kg"}, {"kilo", weight, "kg"},
     {"kilos", weight, "kg"}, {"oz", weight, "oz"}, {"ounce", weight, "oz"}, {"ounces", weight, "oz"},
     {"lb", weight, "lb"}, {"lbs", weight, "lb"}, {"pound", weight, "lb"}, {"pounds", weight, "lb"},
+    {"L", volume, "L"}, {"litre", volume, "L"}, {"litres", volume, "L"}, {"liter", volume, "L"},
+    {"liters", volume, "L"}, {"mL", volume, "mL", true},
     {"λ", wavelengths, "λ"}, {"wavelength", wavelengths, "λ"}, {"wavelengths", wavelengths, "λ"},
     {"S", signal, "S-units"}, {"S-unit", signal, "S-units"}, {"S-units", signal, "S-units"},
     {"°", angle, "°"}, {"deg", angle, "°"}, {"degree", angle, "°"}, {"degrees", angle, "°"},
@@ -218,6 +227,7 @@ Measure measure_of(Unit unit) {
       return share;
     case Unit::hour:
     case Unit::minute:
+    case Unit::second:
       return time;
     case Unit::clock_minute:
       return clock;
@@ -226,6 +236,8 @@ Measure measure_of(Unit unit) {
     case Unit::gram:
     case Unit::kilogram:
       return weight;
+    case Unit::litre:
+      return volume;
     case Unit::wavelength:
       return wavelengths;
     case Unit::s_unit:
@@ -256,6 +268,7 @@ std::string_view measure_name(Measure measure) {
                                          "a length in wavelengths",
                                          "a signal strength",
                                          "an angle",
+                                         "a volume",
                                          "words",
                                          "an energy (divide by the voltage)",
                                          "an antenna gain",

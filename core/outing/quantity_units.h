@@ -28,6 +28,7 @@ enum class Measure : unsigned char {
   wavelengths,
   signal,
   angle,
+  volume,
   words,
   energy,
   gain,

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
+#include "core/kit/kit.h"
 #include "core/outing/quantity.h"
 
 namespace gs {
@@ -13,11 +15,12 @@ struct Settings {
   ThemeName theme = ThemeName::daylight;
   int text_pct = 100;  // 100 to 200
   bool left_hand = false;
-  Style style;          // decimal sign, feet, Fahrenheit
-  std::string licence = {};  // an option's key of rules.class, "" for none
+  Style style;                            // decimal sign, feet, Fahrenheit
+  std::string licence = {};               // an option's key of rules.class, "" for none
+  std::vector<kit::Item> own_items = {};  // of the person's own making, to take along again
   bool operator==(const Settings& o) const {
     return theme == o.theme && text_pct == o.text_pct && left_hand == o.left_hand && licence == o.licence &&
-           style.decimal_sign == o.style.decimal_sign && style.feet == o.style.feet &&
+           own_items == o.own_items && style.decimal_sign == o.style.decimal_sign && style.feet == o.style.feet &&
            style.fahrenheit == o.style.fahrenheit;
   }
 };

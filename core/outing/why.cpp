@@ -192,16 +192,25 @@ void kit_lines(R id, const KitSummary& kit, Lines& lines) {
 }
 
 std::string_view kit_assumes(R id) {
-  if (id == R::kit_weight_kg) return "what is listed; clothes, water and the bags themselves are not";
+  if (id == R::kit_weight_kg || id == R::kit_volume_l)
+    return "what is listed; clothes and the bags themselves are not";
+  if (id == R::kit_set_up_min) return "one person, one thing after the other";
+  if (id == R::kit_to_pack) return "what was ticked is in the bag";
   if (id == R::kit_single_points) return "what does the same job stands in for each other, spares too";
   return "pieces fail apart from each other; two that share a charger or a wet bag hold less";
 }
 
 /// The chances are guesses: what becomes of the kit when every piece gives out twice as often as was guessed.
 std::string kit_if_wrong(R id, const Plan& plan, const Style& style) {
-  if (id == R::kit_single_points || !plan.kit.known) return {};
-  if (id == R::kit_weight_kg)
-    return "every weight a tenth higher: " + say_quantity(1.1 * plan.kit.weight_g / 1000, Unit::kilogram, 1, style);
+  if (id == R::kit_single_points || id == R::kit_to_pack || !plan.kit.known) return {};
+  const Reading& row = reading(id);
+  const auto a_tenth_more = [&](std::string_view what, double value) {
+    return "every " + std::string(what) +
+           " a tenth higher: " + say_quantity(1.1 * value, row.unit, row.digits, style);
+  };
+  if (id == R::kit_volume_l) return a_tenth_more("volume", plan.kit.volume_l);
+  if (id == R::kit_set_up_min) return a_tenth_more("share", plan.kit.set_up_min);
+  if (id == R::kit_weight_kg) return a_tenth_more("weight", plan.kit.weight_g / 1000);
   double chance = 1;
   for (const KitFunction& function : plan.kit.functions) {
     const double all_fail = (1 - function.chance_pct / 100) * std::pow(2.0, function.pieces);
@@ -308,6 +317,9 @@ Why why(R id, const Plan& plan, const Style& style) {
     case R::kit_chance_pct:
     case R::kit_single_points:
     case R::kit_weight_kg:
+    case R::kit_volume_l:
+    case R::kit_set_up_min:
+    case R::kit_to_pack:
       result.formula = row.formula;
       if (!plan.kit.known) result.lines.push_back({"Kit list", {"not set", ""}, Mark::none});
       kit_lines(id, plan.kit, lines);

@@ -55,7 +55,11 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
       return "this link does not answer yet";
     case Doubt::not_in_catalogue:
       return "the catalogue does not have it for this " + lower_first(std::string(lever(figure.culprit).name));
+    case Doubt::no_fuse:
+      return "no fuse carries this current and saves this wire: take thicker wire";
     case Doubt::outside_tested: {
+      if (lever(figure.culprit).link != Link::feedline)
+        return "outside the loads, voltages and temperatures that battery tables were tested at: the range counts";
       if (figure.culprit == L::feedline_own_second_at_mhz)
         return "outside the two frequencies at which this cable was measured";
       const bool second = figure.culprit == L::feedline_second_cable;

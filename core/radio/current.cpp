@@ -1,6 +1,7 @@
 // radio_classes() itself is written by assets/catalogues/make_tables.py.
 #include "core/radio/current.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace gs::radio {
@@ -17,13 +18,35 @@ double average_a(double receive_a, double transmit_a, double transmit_share) {
   return receive_a * (1 - transmit_share) + transmit_a * transmit_share;
 }
 
+FromReadings from_readings(std::span<const KeyedReading> readings, double full_power_w) {
+  double mean_root = 0, mean_a = 0;
+  for (const KeyedReading& one : readings) {
+    mean_root += std::sqrt(one.power_w) / double(readings.size());
+    mean_a += one.current_a / double(readings.size());
+  }
+  double squares = 0, products = 0;
+  for (const KeyedReading& one : readings) {
+    const double root = std::sqrt(one.power_w) - mean_root;
+    squares += root * root;
+    products += root * (one.current_a - mean_a);
+  }
+  if (!(squares > 1e-9) || !(full_power_w > 0)) return {0, 0, false};
+  const double per_root_watt_a = products / squares;
+  FromReadings found{};
+  found.keyed_idle_a = mean_a - per_root_watt_a * mean_root;
+  found.full_power_a = found.keyed_idle_a + per_root_watt_a * std::sqrt(full_power_w);
+  found.sound = per_root_watt_a >= 0 && found.keyed_idle_a >= 0;
+  for (const KeyedReading& one : readings) {
+    const double law_a = found.keyed_idle_a + per_root_watt_a * std::sqrt(one.power_w);
+    if (one.current_a > 0) found.worst_miss = std::max(found.worst_miss, std::abs(law_a / one.current_a - 1));
+  }
+  return found;
+}
+
 FromReadings from_two_readings(double low_w, double low_a, double high_w, double high_a, double full_power_w) {
-  const double step = std::sqrt(high_w) - std::sqrt(low_w);
-  if (!(step > 0) || !(full_power_w > 0)) return {0, 0, false};
-  const double per_root_watt_a = (high_a - low_a) / step;
-  const double idle_a = low_a - per_root_watt_a * std::sqrt(low_w);
-  const double full_a = idle_a + per_root_watt_a * std::sqrt(full_power_w);
-  return {idle_a, full_a, per_root_watt_a >= 0 && idle_a >= 0};
+  if (!(low_w < high_w)) return {0, 0, false};
+  const KeyedReading two[] = {{low_w, low_a}, {high_w, high_a}};
+  return from_readings(two, full_power_w);
 }
 
 double efficiency_pct(double power_w, double supply_v, double current_a) {

@@ -30,13 +30,21 @@ double transmit_a(const SetCurrents& set, double power_w, const Mode& mode);
 /// Average over receive and transmit; transmit_share 0..1.
 double average_a(double receive_a, double transmit_a, double transmit_share);
 
-/// Keyed idle and full-power current from two key-down readings, by the same law: 0 <= low_w < high_w <= ...,
-/// full_power_w > 0. A pair that the law cannot have (idle below 0, or current that falls with power) gives `sound`
-/// false.
+/// One reading of a meter: key-down at this power, watts and amperes.
+struct KeyedReading {
+  double power_w, current_a;
+};
+
+/// Keyed idle and full-power current from two or more key-down readings, by the same law: least squares of the
+/// current over the root of power. `sound` is false with fewer than two different powers, full_power_w <= 0, or
+/// readings that the law cannot have (idle below 0, or current that falls with power). `worst_miss`: by how much
+/// the law misses one of the readings, as a share of it; 0 for two.
 struct FromReadings {
   double keyed_idle_a, full_power_a;
   bool sound;
+  double worst_miss = 0;
 };
+FromReadings from_readings(std::span<const KeyedReading> readings, double full_power_w);
 FromReadings from_two_readings(double low_w, double low_a, double high_w, double high_a, double full_power_w);
 
 /// Share of the supply's power that leaves as radio power, in percent; supply_v > 0, current_a > 0, power_w >= 0.

@@ -12,9 +12,12 @@ struct Corner {
 };
 
 // From north to south. ITU Radio Regulations 5.6 to 5.9, from memory; longitudes east, line C counted on past 180.
-constexpr Corner kLineA[] = {{90, 40}, {40, 40}, {23.5, 60}, {-90, 60}};
-constexpr Corner kLineB[] = {{90, -10}, {72, -10}, {50, -40}, {-10, -20}, {-90, -20}};
-constexpr Corner kLineC[] = {{90, 191}, {65.5, 191}, {50, 165}, {10, 190}, {10, 240}, {-90, 240}};
+// The lines' great circles have corners of their own between, worked out on a sphere.
+constexpr Corner kLineA[] = {{90, 40}, {40, 40}, {34.9, 47.5}, {29.3, 54.1}, {23.5, 60}, {-90, 60}};
+constexpr Corner kLineB[] = {{90, -10}, {72, -10},   {67.2, -22.3}, {61.7, -30.4}, {56, -35.9},
+                             {50, -40}, {30.3, -31}, {10.2, -25.1}, {-10, -20},    {-90, -20}};
+constexpr Corner kLineC[] = {{90, 191},   {65.5, 191},   {62.2, 182.1}, {58.4, 175.1}, {54.3, 169.6}, {50, 165},
+                             {37.2, 176}, {23.8, 183.8}, {10, 190},     {10, 240},     {-90, 240}};
 constexpr double kNorthernAsiaDeg = 50;
 
 double longitude_at(std::span<const Corner> line, double latitude_deg) {

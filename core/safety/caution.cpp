@@ -11,6 +11,15 @@ const Caution* find_caution(std::string_view key) {
   return nullptr;
 }
 
+bool is_raised_by(const Caution& caution, std::string_view link_key) {
+  for (std::string_view rest = caution.sheets; !rest.empty();) {
+    const std::size_t end = std::min(rest.find(' '), rest.size());
+    if (rest.substr(0, end) == link_key) return true;
+    rest.remove_prefix(std::min(end + 1, rest.size()));
+  }
+  return false;
+}
+
 std::size_t left_to_look_at(std::span<const std::string_view> looked_at) {
   std::size_t left = 0;
   for (const Caution& row : cautions())

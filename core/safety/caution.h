@@ -14,12 +14,17 @@ struct Caution {
   std::string_view key;
   Kind kind;
   When when;  // what the outing must have for the row to be shown; rows to look at are always shown
+  std::string_view name;
+  std::string_view mark;    // key of the lever that says it was looked at or done; "" for what is only to know
+  std::string_view sheets;  // keys of the links that raise it, with blanks between; all stand on the safety sheet
   std::string_view words;
   Evidence evidence;
   std::string_view source;
 };
 std::span<const Caution> cautions();
 const Caution* find_caution(std::string_view key);
+/// Whether the link with this key raises the row.
+bool is_raised_by(const Caution& caution, std::string_view link_key);
 
 /// How many rows of kind look are not among the keys that were looked at. Safety is not known while it is above 0,
 /// whatever the distances say.

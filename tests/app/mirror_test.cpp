@@ -181,6 +181,42 @@ const std::vector<Screen>& screens() {
          s.session().pin();
          go(s, Sheet::overview, Link::feedline, Panel::pin);
        }},
+      {"not on the air yet",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::on_air);
+       }},
+      {"on the air",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().go_on_air(machine().utc_s);
+         for (int i = 0; i < 7; ++i) s.session().count_contact(machine().utc_s + 60 * i, 60 * i);
+         machine().utc_s += 420;
+         go(s, Sheet::on_air);
+       }},
+      {"on the air, many contacts, clock set back",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().go_on_air(machine().utc_s);
+         for (int i = 0; i < 130; ++i) s.session().count_contact(machine().utc_s + 60 * i, 60 * i);
+         go(s, Sheet::on_air);
+       }},
+      {"some I forgot",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().go_on_air(machine().utc_s);
+         go(s, Sheet::on_air, Link::feedline, Panel::forgotten);
+       }},
+      {"clock, stints",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().set_stints({{.from_min = 1040, .on_air = false},
+                                 {.from_min = 1060, .on_air = true, .set = {{L::radio_transmit_power_w, 10.0}}},
+                                 {.from_min = 1100, .on_air = true}},
+                                "stints");
+         go(s, Sheet::link, Link::clock);
+         s.session().view.unfolded = "stint:1";
+       }},
       {"note",
        [](Stage& s) {
          s.session().notes.push_back("A damaged copy of the outing was set aside; the other copy is in use.");

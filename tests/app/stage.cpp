@@ -154,6 +154,7 @@ double now_s() { return stage::machine().now_s; }
 void rebuild_font_texture() {}
 void mirror(std::string_view json) { stage::machine().mirror_json = json; }
 void copy_text(std::string_view text) { stage::machine().copied = text; }
+std::string pasted_text() { return stage::machine().copied; }
 void save_file(std::string_view name, std::string_view text) {
   stage::machine().saved_name = name;
   stage::machine().saved_text = text;

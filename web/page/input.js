@@ -12,10 +12,12 @@
   const character_key = 13, undo_key = 14, redo_key = 15;
   const radio_steps = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
   const line_px = 16;
+  const wander_px = 8; // as in app/parts/hand.cpp
   const echo_ms = 1000; // a click this soon after a pointer's press is that press's own
 
   let pressed = null; // id of the one pointer that is down
   let last_press_ms = -Infinity;
+  let field_below = null; // the text field that the finger came down on, and where
 
   function send(kind, event) {
     if (!gs.ready) return;
@@ -31,7 +33,10 @@
 
   const on_pointer = {
     pointerdown(event) {
+      if (gs.fields.is_own(event)) return; // the browser's: caret, selection, its menu
       if (pressed !== null || event.button !== 0) return; // a second finger, another button
+      gs.fields.leave(document.activeElement); // what was typed counts before what is pressed now
+      field_below = gs.fields.is_field(event.target) ? { element: event.target, x: event.clientX, y: event.clientY } : null;
       pressed = event.pointerId;
       last_press_ms = performance.now();
       try {
@@ -51,7 +56,12 @@
       }
     },
     pointerup(event) {
-      if (event.pointerId === pressed) release('up', event);
+      if (event.pointerId !== pressed) return;
+      release('up', event);
+      // Some browsers show their keyboard only when the focus moves inside the finger's own event.
+      const still = field_below && Math.hypot(event.clientX - field_below.x, event.clientY - field_below.y) <= wander_px;
+      if (still) gs.fields.enter(field_below.element);
+      field_below = null;
     },
     pointercancel(event) {
       if (event.pointerId === pressed) release('cancel', event);
@@ -66,6 +76,7 @@
   };
 
   function on_click(event) {
+    if (gs.fields.is_own(event) && event.detail !== 0) return;
     event.preventDefault();
     event.stopImmediatePropagation();
     const id = gs.mirror.id_of(event.target);
@@ -100,6 +111,7 @@
     const element = document.activeElement || document.body;
     const id = gs.mirror.id_of(element);
     if (id === undefined && element !== document.body) return;
+    if (gs.fields.is_field(element)) return void gs.fields.on_key(event);
     const is_button = element.localName === 'button';
     const plain = !event.ctrlKey && !event.metaKey;
     if (is_button && plain && (event.key === 'Enter' || event.key === ' ')) {
@@ -118,6 +130,7 @@
   }
 
   function swallow(event) {
+    if (gs.fields.is_own(event)) return;
     event.preventDefault();
     event.stopImmediatePropagation();
   }

@@ -9,6 +9,7 @@
 
   let lines = []; // of the last start, in order
   let last = 0; // number of the newest record
+  let any = false; // line
   let opening = null;
   let pending = Promise.resolve();
 
@@ -81,17 +82,21 @@
     }
     const in_order = [...found].sort(([a], [b]) => a - b);
     lines = in_order.map(([, text]) => text);
+    any = in_order.length > 0;
     last = in_order.length ? in_order[in_order.length - 1][0] : 0;
   }
 
   function note(text) {
     const number = ++last;
+    any = true;
     const record = record_of(number, text);
     pending = attempt(() => run('readwrite', (store) => store.put(record, number)));
     attempt(() => localStorage.setItem(second_key, `${localStorage.getItem(second_key) || ''}${record}\n`));
   }
 
   function forget() {
+    if (!any) return;
+    any = false;
     lines = [];
     const up_to = last; // a line that is noted meanwhile stays
     pending = attempt(() => run('readwrite', (store) => store.delete(IDBKeyRange.upperBound(up_to))));

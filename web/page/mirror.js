@@ -4,19 +4,20 @@
   const gs = globalThis.groundsheet;
   const root = document.getElementById('mirror');
   const announcer = document.getElementById('announce');
-  const verbs = { press: 0, set: 1, focus: 2, blur: 3 }; // platform.h
+  const verbs = { press: 0, set: 1, focus: 2, blur: 3 }; // platform.h; texts: fields.js
   const announce_every_ms = 1000;
 
-  const tags = { button: 'button', radio: 'button', checkbox: 'button', slider: 'input', main: 'main', text: 'p' };
-  const words = { heading: '', text: '', slider: '', button: '', main: '', image: 'img' }; // '': the tag says it
+  const tags = { button: 'button', radio: 'button', checkbox: 'button', slider: 'input', textbox: 'input', main: 'main', text: 'p' };
+  const words = { heading: '', text: '', slider: '', textbox: '', button: '', main: '', image: 'img' }; // '': the tag says it
   const boxes = new Set(['banner', 'navigation', 'main', 'group', 'list', 'dialog', 'radiogroup', 'table', 'row']);
   const cells = new Set(['listitem', 'cell']); // text of their own, or children, or both
-  const hands = new Set(['button', 'slider', 'radio', 'checkbox']);
+  const hands = new Set(['button', 'slider', 'radio', 'checkbox', 'textbox']);
 
   const shown = new Map(); // id -> what make() gives, and the node as last shown
   const ids = new WeakMap(); // element -> id
   let wanted_focus = ''; // the program's, as last told
   let moving_focus = false; // ours: the program knows already
+  let showing = false; // the program has called and is waiting
   let title = '';
 
   const act = (id, verb, number = 0) => gs.glue.lend([id], (at, size) => Module._gs_act(at, size, verbs[verb], number));
@@ -46,9 +47,10 @@
     const role = words[node.role] ?? node.role;
     if (role) element.setAttribute('role', role);
     if (tag === 'button') element.type = 'button';
-    if (tag === 'input') element.type = 'range';
+    if (node.role === 'slider') element.type = 'range';
     if (node.role === 'status') element.setAttribute('aria-live', 'off'); // the one announcer below speaks
     if (hands.has(node.role)) element.className = 'hand';
+    if (node.role === 'textbox') gs.fields.adopt(element, node.id);
     if (boxes.has(node.role)) element.className = 'box';
     const own = cells.has(node.role) ? element.appendChild(document.createTextNode('')) : null;
     ids.set(element, node.id);
@@ -69,6 +71,10 @@
         set(element, 'max', node.max ?? 0);
         set(element, 'step', 'any'); // a value typed or asked for is set as it is; the program knows its own steps
         if (element.value !== String(node.now ?? 0)) element.value = node.now ?? 0;
+        break;
+      case 'textbox':
+        set(element, 'aria-label', name);
+        gs.fields.show(element, value, node.max, node.trouble);
         break;
       case 'image':
         set(element, 'aria-label', value ? `${name}: ${value}` : name);
@@ -144,11 +150,12 @@
     const nodes = tree.nodes || [];
     const by_id = new Map(nodes.map((node) => [node.id, node]));
     const by_parent = new Map([['', []]]);
-    moving_focus = true;
+    moving_focus = showing = true;
     for (const [id, entry] of shown) {
       const node = by_id.get(id);
       const same = node && node.role === entry.role && node.level === entry.level;
       if (same && entry.wrapped === needs_item(node, by_id.get(node.parent))) continue;
+      gs.fields.leave(entry.element);
       entry.outer.remove();
       shown.delete(id);
     }
@@ -167,9 +174,10 @@
       order(parent ? shown.get(parent).element : root, children.map((node) => shown.get(node.id).outer));
     }
     set_tab_stops(by_parent);
+    gs.fields.dress(root, tree.skin);
     if (tree.title && tree.title !== title) document.title = title = tree.title;
     follow_focus(tree.focus || '', had_focus);
-    moving_focus = false;
+    moving_focus = showing = false;
   }
 
   function follow_focus(focus, had_focus) {
@@ -216,7 +224,9 @@
 
   root.addEventListener('focusin', (event) => moving_focus || act(ids.get(event.target), 'focus'));
   root.addEventListener('focusout', (event) => moving_focus || act(ids.get(event.target), 'blur'));
-  root.addEventListener('input', (event) => act(ids.get(event.target), 'set', Number(event.target.value)));
+  root.addEventListener('input', (event) => {
+    if (event.target.type === 'range') act(ids.get(event.target), 'set', Number(event.target.value));
+  });
   root.addEventListener('scroll', () => root.scrollTo(0, 0), true);
 
   const text_of = (id) => {
@@ -224,5 +234,6 @@
     return element && (element.getAttribute('aria-label') || element.textContent);
   };
 
-  gs.mirror = { show, act, step_radio, id_of: (element) => ids.get(element), text_of };
+  const is_showing = () => showing;
+  gs.mirror = { show, act, is_showing, step_radio, id_of: (element) => ids.get(element), text_of };
 }

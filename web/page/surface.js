@@ -34,6 +34,16 @@
     Module._gs_resize(...state);
   }
 
+  // Moves the whole surface up by some px, so that what stands low stays above the system's keyboard. Nothing is laid out
+  // anew: a field that moved to another place in the page would lose the keyboard.
+  let lifted = 0;
+  function lift(px) {
+    if (px === lifted) return;
+    lifted = px;
+    stage.style.transform = px ? `translateY(${-px}px)` : '';
+    if (gs.ready) measure();
+  }
+
   function when_running(measure_now) {
     if (gs.ready) measure_now();
   }
@@ -76,5 +86,5 @@
     });
   }
 
-  gs.surface = { measure, follow, left: 0, top: 0 };
+  gs.surface = { measure, follow, lift, left: 0, top: 0 };
 }

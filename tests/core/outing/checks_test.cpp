@@ -247,14 +247,37 @@ namespace {
 /// Where the middles of all ranges together are impossible: values that can be true side by side.
 struct Possible {
   const char *check, *key;
-  double value;
+  double value;  // of a choice its option's index
 };
 constexpr Possible kPossible[] = {
     {"feedline.roll_loss", "swr", 10},
+    {"feedline.swr_at_antenna", "swr", 1.5},
+    {"feedline.swr_at_antenna", "matched_db", 1},
+    {"feedline.length_by_dip", "frequency_mhz", 7.1},
+    {"feedline.length_by_dip", "quarter_waves", 1},
+    {"feedline.length_by_dip", "length_m", 6.9},
+    {"feedline.my_cable", "first_swr", 8},
+    {"feedline.my_cable", "first_mhz", 7},
+    {"feedline.my_cable", "second_swr", 5},
+    {"feedline.my_cable", "second_mhz", 14},
+    {"feedline.lightest", "loss_db", 2},
+    {"feedline.cable_data", "cable", 13},  // the one with every figure: 240 size foam
+    {"feedline.power_handling", "cable", 13},
     {"battery.size", "keyed_min", 3},
     {"battery.size", "out_of_min", 10},
     {"battery.lasts", "keyed_min", 3},
     {"battery.lasts", "out_of_min", 10},
+    {"battery.in_park", "meter_ah", 4},
+    {"battery.in_park", "so_far_min", 60},
+    {"battery.in_park", "rest_v", 13.1},
+    {"battery.sheet", "first_a", 2},
+    {"battery.sheet", "first_h", 20},
+    {"battery.sheet", "second_a", 6.8},
+    {"battery.sheet", "second_h", 5},
+    {"battery.sheet", "third_a", 24},
+    {"battery.sheet", "third_h", 1},
+    {"radio.two_readings", "third_w", 40},
+    {"radio.two_readings", "third_a", 13},
     {"radio.two_readings", "low_w", 10},
     {"radio.two_readings", "low_a", 7},
     {"radio.two_readings", "high_w", 100},
@@ -296,7 +319,10 @@ std::vector<Value> everything(const Check& check, const Plan& plan) {
     if (filled.from[i] == From::missing && row.kind == Kind::number)
       given[i] = row.scale == Scale::log ? std::sqrt(row.least * row.most) : (row.least + row.most) / 2;
     for (const Possible& one : kPossible)
-      if (check.key == one.check && row.key == one.key) given[i] = one.value;
+      if (check.key == one.check && row.key == one.key) {
+        given[i] = one.value;
+        if (row.kind == Kind::choice) given[i] = std::string(row.options()[std::size_t(one.value)].key);
+      }
     if (row.kind == Kind::number && !std::holds_alternative<std::monostate>(given[i])) {
       CHECK(std::get<double>(given[i]) >= row.least);
       CHECK(std::get<double>(given[i]) <= row.most);

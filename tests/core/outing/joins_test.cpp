@@ -24,6 +24,7 @@ Outing by_charge() {
                                            {L::battery_temperature_c, 25.0},
                                            {L::battery_reserve_pct, 0.0},
                                            {L::battery_max_current_a, 500.0},
+                                           {L::battery_cut_off_v, 4.0},
                                            {L::radio_minimum_supply_v, 6.0},
                                            {L::radio_receive_current_a, 0.4},
                                            {L::radio_full_power_current_a, 0.4},

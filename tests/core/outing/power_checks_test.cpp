@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <cstdio>
 #include <string>
 #include <utility>
 #include <vector>
@@ -139,6 +140,65 @@ TEST_CASE("power checks: what was measured at the panel counts before its label"
         doctest::Approx(2));
   CHECK(ask("battery.sun", {{"capacity_ah", "20"}, {"panel_w", "64"}})["charging_a"] == doctest::Approx(2));
   CHECK(says(ask("battery.sun", {{"capacity_ah", "20"}, {"panel_w", "50"}, {"measured_a", "0"}}), "no sun"));
+}
+
+TEST_CASE("power checks: a meter that cannot be true is named and not used") {
+  const auto park = [](const char* ah, const char* min, const char* rest_v) {
+    return ask("battery.in_park", {{"capacity_ah", "10"},
+                                   {"chemistry", "lifepo4"},
+                                   {"meter_ah", ah},
+                                   {"so_far_min", min},
+                                   {"rest_v", rest_v},
+                                   {"full_power_w", "100"}});
+  };
+  CHECK(says(park("30", "60", "13.1"), "more than this battery holds"));
+  CHECK(says(park("8", "5", "13.1"), "above the set's full-power current"));
+  CHECK(says(park("3", "60", "16.4"), "no resting voltage"));
+  for (const Answer& bad : {park("30", "60", "13.1"), park("8", "5", "13.1"), park("3", "60", "16.4")})
+    for (const Figure& figure : bad.outcome.results) CHECK(figure.state == State::unknown);
+  // 13.30 V is nearly full for a measured LiFePO4 cell; 8 of 10 Ah taken is not
+  CHECK(says(park("8", "240", "13.3"), "far apart"));
+  CHECK(park("8", "240", "13.3").outcome.results[0].state != State::unknown);
+}
+
+TEST_CASE("power checks: a sheet that contradicts itself is named") {
+  // CB12-115 data sheet (seen): 83.9 Ah in 3 h, 85.3 Ah in 2 h
+  const Answer sheet = ask("battery.sheet", {{"first_a", "5.75"},
+                                             {"first_h", "20"},
+                                             {"second_a", "27.97"},
+                                             {"second_h", "3"},
+                                             {"third_a", "42.63"},
+                                             {"third_h", "2"},
+                                             {"wanted_a", "10"}});
+  CHECK(says(sheet, "contradicts itself"));
+  CHECK(sheet.figure("lasts_h").state == State::unknown);
+}
+
+// A lead block lasts as long in the question as in the plan's own law: 44 Ah at 11 A in overs, to half.
+TEST_CASE("power checks: a lead label with overs and pauses") {
+  const Answer label = ask("battery.size", {{"receive_a", "2"},
+                                            {"transmit_a", "20"},
+                                            {"transmit_share_pct", "50"},
+                                            {"operating_h", "4"},
+                                            {"chemistry", "sealed_lead"},
+                                            {"reserve_pct", "50"}});
+  CHECK(label["needed_ah"] == doctest::Approx(88));  // half kept: the reserve binds, not the rate
+  const Answer whole = ask("battery.size", {{"receive_a", "2"},
+                                            {"transmit_a", "20"},
+                                            {"transmit_share_pct", "50"},
+                                            {"operating_h", "4"},
+                                            {"chemistry", "sealed_lead"},
+                                            {"reserve_pct", "0"}});
+  CHECK(whole["needed_ah"] > 44);  // all of it: the rate binds
+  CHECK(whole["needed_ah"] < 60);
+  char text[32];
+  std::snprintf(text, sizeof text, "%.6f", whole["needed_ah"]);
+  CHECK(ask("battery.lasts", {{"capacity_ah", text},
+                              {"receive_a", "2"},
+                              {"transmit_a", "20"},
+                              {"transmit_share_pct", "50"},
+                              {"chemistry", "sealed_lead"},
+                              {"reserve_pct", "0"}})["runtime_h"] == doctest::Approx(4).epsilon(1e-5));
 }
 
 TEST_CASE("power checks: readings that cannot be true are named") {

@@ -14,11 +14,11 @@ using namespace gs;
 
 namespace {
 
-constexpr Unit kUnits[] = {Unit::none,    Unit::watt,    Unit::volt,      Unit::ampere,     Unit::ampere_hour,
-                           Unit::decibel, Unit::metre,   Unit::kilometre, Unit::megahertz,  Unit::kilohertz,
-                           Unit::ohm,     Unit::percent, Unit::hour,      Unit::minute,     Unit::clock_minute,
-                           Unit::celsius, Unit::gram,    Unit::kilogram,  Unit::wavelength, Unit::s_unit,
-                           Unit::text};
+constexpr Unit kUnits[] = {Unit::none,         Unit::watt,    Unit::volt,      Unit::ampere,    Unit::ampere_hour,
+                           Unit::decibel,      Unit::metre,   Unit::kilometre, Unit::megahertz, Unit::kilohertz,
+                           Unit::ohm,          Unit::percent, Unit::hour,      Unit::minute,    Unit::second,
+                           Unit::clock_minute, Unit::celsius, Unit::gram,      Unit::kilogram,  Unit::litre,
+                           Unit::wavelength,   Unit::s_unit,  Unit::text};
 
 struct Row {
   const char* text;
@@ -53,6 +53,9 @@ TEST_CASE("quantities: prefixes and factors as published") {
   check_rows({{"360mA", Unit::ampere, 0.36},
               {"50 µA", Unit::ampere, 50e-6},
               {"2300 mAh", Unit::ampere_hour, 2.3},
+              {"20 s", Unit::second, 20},
+              {"1.5 min", Unit::second, 90},
+              {"1:30", Unit::second, 90},
               {"1.5kW", Unit::watt, 1500},
               {"500 mW", Unit::watt, 0.5},
               {"250mV", Unit::volt, 0.25},

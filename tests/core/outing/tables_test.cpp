@@ -35,7 +35,8 @@ constexpr Suffix kSuffixes[] = {{Unit::watt, "_w"},
                                 {Unit::clock_minute, "_min"},
                                 {Unit::celsius, "_c"},
                                 {Unit::gram, "_g"},
-                                {Unit::kilogram, "_kg"}};
+                                {Unit::kilogram, "_kg"},
+                                {Unit::litre, "_l"}};
 
 std::string_view suffix_of(Unit unit) {
   for (const Suffix& suffix : kSuffixes)

@@ -17,7 +17,7 @@ using namespace gs::safety;
 namespace {
 
 constexpr std::uint64_t kSeed = 0x73616665;
-constexpr int kTrials = 3000;
+constexpr int kTrials = 10000;
 
 struct Draw {
   std::mt19937_64 bits{kSeed};

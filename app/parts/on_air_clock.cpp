@@ -1,0 +1,88 @@
+// The one place with seconds: UTC, the turn of the UTC day, and how long until packing starts.
+#include <cmath>
+
+#include "app/parts/on_air.h"
+#include "core/pace/utc.h"
+
+namespace gs::parts {
+
+using look::Align;
+using look::Box;
+using look::Face;
+using mirror::Role;
+namespace type = look::type;
+
+namespace {
+
+constexpr double kDayS = 86400;
+
+struct Told {
+  std::string over, figure, under;
+};
+
+Told utc_now(const Session& session) {
+  const double utc_s = session.now().utc_s;
+  if (!pace::is_instant(utc_s)) return {"UTC", "", "no clock here"};
+  return {"UTC", pace::clock_text(utc_s, true), clock_at(session, utc_s) + " local"};
+}
+
+Told to_midnight(const Session& session) {
+  const double utc_s = session.now().utc_s;
+  if (!pace::is_instant(utc_s)) return {"to UTC midnight", "", ""};
+  const double midnight_s = (pace::utc_day(utc_s) + 1) * kDayS;
+  return {"to UTC midnight", say_quantity(std::ceil((midnight_s - utc_s) / 60), Unit::minute, 0, session.style()),
+          "at " + clock_at(session, midnight_s)};
+}
+
+Told to_packing(const Session& session) {
+  const Figure& pack_by = session.outlook()[R::clock_pack_by_min];
+  const double now = local_min_of(session.plan(), session.now(), session.now().utc_s);
+  if (pack_by.state == State::unknown || !std::isfinite(now)) return {"start packing", "", "not known"};
+  const double left = std::floor(pack_by.value - now);
+  const std::string under = "at " + say_quantity(pack_by.value, Unit::clock_minute, 0) + ", leave by " +
+                            say_quantity(session.plan()[L::clock_leave_by_min], Unit::clock_minute, 0);
+  const std::string figure = say_quantity(std::abs(left), Unit::minute, 0, session.style());
+  return {left >= 0 ? "start packing in" : "packing is late by", figure, under};
+}
+
+void column(Ui& ui, const char* id, const Told& told, float x, Align align, float size, Box box, ImU32 colour) {
+  look::Pen& pen = ui.pen;
+  pen.text(x, box.y + 18, told.over, Face::regular, type::kLabel, ui.theme.ink2, align);
+  const float base = box.y + 24 + size * 0.9F;
+  if (told.figure.empty()) {
+    const float left = align == Align::left ? x : align == Align::right ? x - 48 : x - 24;
+    pen.line({left, base - 12}, {left + 48, base - 12}, ui.theme.ink2, look::stroke::kStrong);
+  } else {
+    pen.figure(x, base, told.figure, size, colour, align);
+  }
+  pen.text(x, base + 26, told.under, Face::regular, type::kLabel, ui.theme.ink2, align);
+  ui.node(Role::text, id, told.over + " " + (told.figure.empty() ? "not known" : told.figure) + ", " + told.under,
+          box);
+}
+
+}  // namespace
+
+void air_clock(Ui& ui) {
+  const bool narrow = ui.w < 560;
+  const float size = narrow ? type::kFigure : type::kHeadline;
+  const Box box = ui.take(narrow ? 92 : 100);
+  const Told utc = utc_now(ui.session), midnight = to_midnight(ui.session), packing = to_packing(ui.session);
+  const bool doubtful = !clock_doubt(ui.session).empty();
+  const float half = box.w / 2, third = box.w / 3;
+  const ImU32 utc_colour = doubtful ? ui.theme.ink2 : ui.theme.blue;
+  if (narrow) {
+    Told shorter = utc;
+    const std::string in = "UTC midnight in " + midnight.figure;
+    if (!midnight.figure.empty() && ui.pen.width(in, Face::regular, type::kLabel) < half) shorter.under = in;
+    column(ui, "air:utc", shorter, box.x, Align::left, size, {box.x, box.y, half, box.h}, utc_colour);
+  } else {
+    column(ui, "air:utc", utc, box.x, Align::left, size, {box.x, box.y, third, box.h}, utc_colour);
+    column(ui, "air:midnight", midnight, box.mid_x() + 12, Align::centre, size,
+           {box.x + third, box.y, third, box.h}, ui.theme.ink);
+  }
+  if (doubtful) ui.pen.dashed_ring({box.x + 48, box.y + 12}, 8, ui.theme.ink2, look::stroke::kRule);
+  column(ui, "air:packing", packing, box.right(), Align::right, size,
+         {narrow ? box.mid_x() : box.x + 2 * third, box.y, narrow ? half : third, box.h}, ui.theme.ink);
+}
+
+}  // namespace gs::parts

@@ -1,0 +1,161 @@
+#include "core/outing/solve.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gs {
+namespace {
+
+/// Rounding may put a value that just reaches it a hair short.
+double hair(double wanted) { return 1e-9 * (1 + std::abs(wanted)); }
+
+double most_of(const Lever& row, const Plan& plan) {
+  const double cap = row.cap ? row.cap(plan) : row.most;
+  return std::isfinite(cap) ? std::clamp(cap, row.least, row.most) : row.most;
+}
+
+/// A lever moved about in one outing, everything else as it is.
+class Tried {
+ public:
+  Tried(const Outing& outing, L id, const Goal& goal) : outing_(outing), id_(id), goal_(goal) {}
+  Outlook at(Value value) {
+    outing_.set[std::size_t(id_)] = std::move(value);
+    return evaluate(resolve(outing_));
+  }
+  bool reaches(double value) { return gs::reaches(at(value), goal_); }
+
+ private:
+  Outing outing_;
+  L id_;
+  Goal goal_;
+};
+
+std::string goal_text(const Goal& goal, double value, const Style& style) {
+  return say_quantity(value, reading(goal.reading).unit, reading(goal.reading).digits, style);
+}
+
+/// Between a value that reaches the goal and one that does not, the printed value nearest the second that does.
+double just(Tried& tried, const Lever& row, double good, double bad) {
+  for (int i = 0; i < 60 && std::abs(good - bad) > 1e-3 * std::pow(10.0, -row.digits); ++i) {
+    // halved by ratio where the range spans decades
+    const double middle = row.scale == Scale::log && good > 0 && bad > 0 ? std::sqrt(good * bad) : (good + bad) / 2;
+    (tried.reaches(middle) ? good : bad) = middle;
+  }
+  // the printed value on the near side first: bisection may have stopped a hair past it
+  const double grid = std::pow(10.0, -row.digits),
+               near = good > bad ? std::floor(good / grid) : std::ceil(good / grid);
+  for (const double step : {near, near + (good > bad ? 1 : -1)})
+    if (step * grid >= row.least && step * grid <= row.most && tried.reaches(step * grid)) return step * grid;
+  return good;
+}
+
+Answer none(Answer answer, std::string why) {
+  answer.trouble = std::move(why);
+  return answer;
+}
+
+Answer by_options(const Outing& outing, const Goal& goal, Answer answer) {
+  Tried tried(outing, answer.lever, goal);
+  for (const Option& option : lever(answer.lever).options()) {
+    if (option.retired) continue;
+    Outlook then = tried.at(std::string(option.key));
+    if (!reaches(then, goal)) continue;
+    answer.value = std::string(option.key);
+    answer.said = std::string(option.name);
+    answer.outlook = then;
+    return answer;
+  }
+  return none(std::move(answer), "none of the list does");
+}
+
+Answer by_number(const Outing& outing, const Plan& plan, const Goal& goal, const Style& style, Answer answer) {
+  const Lever& row = lever(answer.lever);
+  const double least = row.least, most = most_of(row, plan), now = plan[answer.lever];
+  Tried tried(outing, answer.lever, goal);
+  const bool at_least = tried.reaches(least), at_most = tried.reaches(most), at_now = tried.reaches(now);
+  double value = now;
+  if (at_least && at_most && at_now) {
+    // nothing to be found: the whole range does
+    answer.value = now;
+    answer.said = say_lever(row, now, style);
+    answer.outlook = tried.at(now);
+    return answer;
+  }
+  if (at_least != at_most) {
+    value = at_least ? just(tried, row, least, most) : just(tried, row, most, least);
+  } else if (at_now) {
+    value = just(tried, row, now, at_least ? most : least);
+  } else if (at_least) {
+    value = just(tried, row, least, now);
+  } else {
+    const Figure low = tried.at(least)[goal.reading], high = tried.at(most)[goal.reading];
+    const bool more = reading(goal.reading).better != Better::less;
+    const bool high_is_best =
+        !std::isfinite(low.value) || (more ? high.value >= low.value : high.value <= low.value);
+    const double best = high_is_best ? high.value : low.value;
+    if (!std::isfinite(best)) return none(std::move(answer), reason(plan, goal.reading, high, style));
+    return none(std::move(answer), "not even " + say_lever(row, high_is_best ? most : least, style) +
+                                       " does: " + goal_text(goal, best, style));
+  }
+  answer.value = value;
+  answer.said = say_lever(row, value, style);
+  answer.outlook = tried.at(value);
+  return answer;
+}
+
+/// The judged reading whose slack falls most, beside the goal's own.
+R payer(const Outlook& now, const Outlook& then, R goal) {
+  R worst = R::count;
+  double most = 0.01;
+  for (std::size_t i = 0; i < kReadingCount; ++i) {
+    const double fall = now.at[i].slack - then.at[i].slack;
+    if (R(i) == goal || !std::isfinite(fall) || fall <= most) continue;
+    most = fall;
+    worst = R(i);
+  }
+  return worst;
+}
+
+}  // namespace
+
+bool reaches(const Outlook& outlook, const Goal& goal) {
+  const double value = outlook[goal.reading].value;
+  if (!std::isfinite(value)) return false;
+  return reading(goal.reading).better == Better::less ? value <= goal.wanted + hair(goal.wanted)
+                                                      : value >= goal.wanted - hair(goal.wanted);
+}
+
+Answer solve_for(const Outing& outing, L id, const Goal& goal, const Style& style) {
+  const Plan plan = resolve(outing);
+  const Outlook now = evaluate(plan);
+  Answer answer{.lever = id, .value = {}, .said = {}, .trouble = {}, .outlook = now};
+  const Lever& row = lever(id);
+  if (row.kind == Kind::text) return none(std::move(answer), "a text has no more and no less");
+  if (row.applies && !row.applies(plan)) return none(std::move(answer), "does not count here");
+  if (row.kind == Kind::choice) {
+    answer = by_options(outing, goal, std::move(answer));
+  } else if (!plan.has(id)) {
+    return none(std::move(answer), "needs " + lower_first(std::string(row.name)));
+  } else {
+    answer = by_number(outing, plan, goal, style, std::move(answer));
+  }
+  if (answer.trouble.empty()) answer.price = payer(now, answer.outlook, goal.reading);
+  return answer;
+}
+
+std::vector<Answer> turn_round(const Outing& outing, std::span<const L> levers, const Goal& goal,
+                               const Style& style) {
+  std::vector<Answer> answers;
+  for (const L id : levers) answers.push_back(solve_for(outing, id, goal, style));
+  return answers;
+}
+
+Touch touched(const Outlook& now, const Outlook& then, Link link) {
+  const Standing before = standing(now, link), after = standing(then, link);
+  if (before.state == State::unknown || after.state == State::unknown)
+    return before.state == after.state ? Touch::same : Touch::unknown;
+  const double by = after.slack - before.slack;
+  return std::abs(by) < 0.01 ? Touch::same : by > 0 ? Touch::better : Touch::worse;
+}
+
+}  // namespace gs

@@ -1,0 +1,46 @@
+// Turned round: not what comes of a plan, but what one lever would have to be for a reading to reach a value.
+#pragma once
+
+#include <span>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/outing/outlook.h"
+
+namespace gs {
+
+/// A reading and the value it is to reach, in the reading's unit: at least, where more is better, else at most.
+struct Goal {
+  R reading;
+  double wanted;
+};
+bool reaches(const Outlook& outlook, const Goal& goal);
+
+/// How a link fares with an answer, against the plan as it is.
+enum class Touch : unsigned char { same, better, worse, unknown };
+
+/// What one lever alone can do. `trouble` is empty exactly where `value` is one that reaches the goal: the one that
+/// just does, on the printed grid, the rest of the plan as it is.
+struct Answer {
+  L lever = L::count;
+  Value value;
+  std::string said;     // "12.9 Ah"
+  std::string trouble;  // why no value of this lever does
+  Outlook outlook;      // with the value; of the plan itself where there is none
+  R price = R::count;   // the judged reading that pays most for it, beside the goal's own; count: nobody pays
+};
+
+/// Bisection on evaluate() over the lever's range, or one option after the other in the catalogue's order. A
+/// reading that does not go one way along the lever is met at one of the places where it reaches the goal. Within
+/// the last digit that the lever prints. Unknown goals, missing levers and text levers get a trouble.
+Answer solve_for(const Outing& outing, L id, const Goal& goal, const Style& style = {});
+
+/// The same for several levers.
+std::vector<Answer> turn_round(const Outing& outing, std::span<const L> levers, const Goal& goal,
+                               const Style& style = {});
+
+/// By the link's slack: within a hundredth is the same.
+Touch touched(const Outlook& now, const Outlook& then, Link link);
+
+}  // namespace gs
