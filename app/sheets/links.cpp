@@ -66,6 +66,9 @@ LinkSheet feedline() {
             ui.findings(feedline_findings(ui.session.plan(), ui.session.outlook(), ui.session.style()));
             ui.gap();
             ui.rolls(5);
+            ui.gap();
+            ui.loss_plot();
+            ui.along_plot();
           },
           L::feedline_length_m,
           {L::feedline_cable,           L::antenna_frequency_mhz,     L::radio_transmit_power_w,
