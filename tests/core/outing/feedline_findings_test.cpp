@@ -142,3 +142,24 @@ TEST_CASE("why: the panel names what the shortcut of a real characteristic imped
   CHECK(panel.assumes.find("it would be 14.09 dB") != std::string::npos);
   CHECK(evaluate(plan)[R::feedline_total_loss_db].value > 14.7);
 }
+
+// A cable whose law was tested from 30 MHz up, on 7.1 MHz: what rests on the watts that arrive says so too.
+TEST_CASE("plan: a law outside its range is said wherever its watts are used") {
+  Outing outing =
+      test::also(test::whole_outing(), {{L::feedline_cable, "flex_400"}, {L::antenna_frequency_mhz, 7.1}});
+  const Plan outside = resolve(outing);
+  for (const R id : {R::feedline_arrives_pct, R::safety_public_m, R::safety_operator_m}) {
+    CAPTURE(std::string(reading(id).key));
+    const Figure figure = evaluate(outside)[id];
+    if (figure.doubt == Doubt::evaluation_owed) continue;
+    CHECK(figure.doubt == Doubt::outside_tested);
+    CHECK(reason(outside, id, figure) == "cable's law tested from 30 MHz to 220 MHz");
+  }
+  outing = with(outing, L::feedline_cable, std::string("rg213"));
+  CHECK(evaluate(resolve(outing))[R::safety_operator_m].doubt != Doubt::outside_tested);
+  // the set turns down because of an SWR that the law alone makes: its current rests on the law
+  const Plan turned =
+      resolve(test::also(outing, {{L::feedline_cable, std::string("flex_400")}, {L::antenna_feed_r_ohm, 400.0}}));
+  CHECK(evaluate(turned)[R::radio_turned_down_w].value > 0);
+  CHECK(evaluate(turned)[R::power_average_current_a].doubt == Doubt::outside_tested);
+}
