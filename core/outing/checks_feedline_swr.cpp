@@ -145,7 +145,7 @@ std::string dip(std::span<const double> in, std::span<double> out) {
   if (!std::isfinite(in[2])) return std::isfinite(in[3]) ? std::string{} : needs(kDipInputs[2].row);
   out[0] = air_m * feedline::cables()[std::size_t(in[2])].velocity_factor;
   if (std::isfinite(out[1]) && out[1] > 1) return "faster than light: wrong dip, or the tape was misread";
-  return {};
+  return std::isfinite(in[3]) ? std::string{} : needs(kDipInputs[3].row) + " for the velocity factor";
 }
 
 const Check kChecks[] = {

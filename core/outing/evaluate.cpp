@@ -38,8 +38,7 @@ void carry_line_doubt(const Joined& joined, Outlook& out) {
   if (std::isfinite(joined.to_antenna_w)) mark({R::safety_public_m, R::safety_operator_m, R::safety_owed_within_m});
   const Figure& turned_down = out[R::radio_turned_down_w];
   if (turned_down.value > 0 && turned_down.doubt == Doubt::outside_tested)
-    mark({R::power_average_current_a, R::power_runtime_h, R::power_lasts_until_min, R::power_left_at_leave_by_pct,
-          R::power_spare_min, R::power_supply_at_key_down_v});
+    mark({R::power_average_current_a, R::power_supply_at_key_down_v});
 }
 
 }  // namespace

@@ -104,6 +104,17 @@ constexpr std::string_view kSunAssumes =
 
 constexpr std::string_view kKitSource = "reliability of series and parallel systems; docs/methods/kit";
 
+constexpr Reading seen_through(std::string_view key, std::string_view name) {
+  return {.key = key,
+          .name = name,
+          .link = Link::feedline,
+          .unit = Unit::ohm,
+          .source = kLineTheory,
+          .assumes = "a feed-point impedance, typed or of the antenna's kind: an SWR alone has no phase",
+          .formula = "the feed-point impedance, seen through the line",
+          .rests_on = kImpedanceRests};
+}
+
 constexpr Reading kReadings[] = {
     {.key = "power.spare_min",
      .name = "Battery to spare",
@@ -256,24 +267,8 @@ constexpr Reading kReadings[] = {
      .digits = 0,
      .better = Better::less,
      .source = "the cable catalogue's mass a metre, plugs left out"},
-    {.key = "feedline.radio_r_ohm",
-     .name = "Resistance at radio",
-     .link = Link::feedline,
-     .unit = Unit::ohm,
-     .digits = 0,
-     .source = kLineTheory,
-     .assumes = "a feed-point impedance, typed or of the antenna's kind: an SWR alone has no phase",
-     .formula = "the feed-point impedance, seen through the line",
-     .rests_on = kImpedanceRests},
-    {.key = "feedline.radio_x_ohm",
-     .name = "Reactance at radio",
-     .link = Link::feedline,
-     .unit = Unit::ohm,
-     .digits = 0,
-     .source = kLineTheory,
-     .assumes = "a feed-point impedance, typed or of the antenna's kind: an SWR alone has no phase",
-     .formula = "the feed-point impedance, seen through the line",
-     .rests_on = kImpedanceRests},
+    seen_through("feedline.radio_r_ohm", "Resistance at radio"),
+    seen_through("feedline.radio_x_ohm", "Reactance at radio"),
     {.key = "feedline.highest_v",
      .name = "Highest voltage on line, rms",
      .link = Link::feedline,
