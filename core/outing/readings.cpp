@@ -65,11 +65,9 @@ constexpr L kAllWireRests[] = {L::antenna_kind,   L::antenna_frequency_mhz, L::a
                                L::antenna_wire_m, L::antenna_radials,       L::antenna_radial_m};
 constexpr std::string_view kAntennaClosedForm =
     "radiation over all resistance at the feed point, closed form; docs/methods/antenna";
-constexpr L kImpedanceRests[] = {L::antenna_feed_r_ohm,   L::antenna_feed_x_ohm,    L::feedline_length_m,
-                                 L::feedline_cable,       L::antenna_frequency_mhz, L::feedline_second_length_m,
-                                 L::feedline_second_cable};
-constexpr L kVoltageRests[] = {L::radio_transmit_power_w, L::feedline_measured_swr, L::antenna_feed_r_ohm,
-                               L::antenna_feed_x_ohm,     L::feedline_cable,        L::feedline_length_m};
+constexpr L kImpedanceRests[] = {L::antenna_feed_r_ohm, L::antenna_feed_x_ohm, L::feedline_length_m,
+                                 L::feedline_cable, L::antenna_frequency_mhz};
+constexpr L kVoltageRests[] = {L::radio_transmit_power_w, L::feedline_measured_swr, L::antenna_feed_r_ohm};
 constexpr L kClockRests[] = {L::clock_leave_by_min, L::clock_arrive_min, L::clock_set_up_min,
                              L::clock_pack_down_min};
 constexpr L kSunRests[] = {L::site_locator, L::clock_utc_offset_min};
@@ -273,12 +271,10 @@ constexpr Reading kReadings[] = {
      .name = "Highest voltage on line, rms",
      .link = Link::feedline,
      .unit = Unit::volt,
-     .digits = 0,
      .better = Better::less,
-     .source = "root of power, impedance and SWR; docs/methods/feedline",
-     .assumes =
-         "a line long enough to hold the highest place: on a shorter one it is less; peak is 1.41 times that",
-     .formula = "root of (power × line's impedance × SWR), at the end where that is more",
+     .source = kLineTheory,
+     .assumes = "a line long enough to hold the highest place; peak is 1.41 times that",
+     .formula = "root of (power × impedance × SWR), at the end where that is more",
      .rests_on = kVoltageRests},
     {.key = "antenna.fits_m",
      .name = "Room to spare",
