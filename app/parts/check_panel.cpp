@@ -4,6 +4,7 @@
 #include "app/parts/change.h"
 #include "app/parts/scale.h"
 #include "app/parts/ui.h"
+#include "core/outing/as_text.h"
 
 namespace gs::parts {
 
@@ -218,6 +219,7 @@ void Ui::check_panel() {
   }
   gap();
   paragraph("Source: " + std::string(check.source), "check:source", theme.ink2);
+  answer_foot("check", check.link, check_as_text(check, values, outcome, session.style()));
   gap();
   put_results(*this, check, outcome);
   gap(12);
