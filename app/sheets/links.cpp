@@ -97,12 +97,24 @@ LinkSheet feedline() {
           R::feedline_power_to_antenna_w,
           [](Ui& ui) { ui.watts_bar(); },
           {R::feedline_arrives_pct, R::feedline_total_loss_db, R::feedline_swr_at_radio, R::antenna_swr,
-           R::radio_turned_down_w, R::feedline_matched_loss_db, R::feedline_weight_g},
-          [](Ui& ui) { ui.rolls(5); },
+           R::radio_turned_down_w, R::feedline_matched_loss_db, R::feedline_weight_g, R::feedline_highest_v,
+           R::feedline_radio_r_ohm, R::feedline_radio_x_ohm},
+          [](Ui& ui) {
+            ui.findings(feedline_findings(ui.session.plan(), ui.session.outlook(), ui.session.style()));
+            ui.gap();
+            ui.rolls(5);
+            ui.gap();
+            ui.loss_plot();
+            ui.along_plot();
+          },
           L::feedline_length_m,
-          {L::feedline_cable, L::antenna_frequency_mhz, L::radio_transmit_power_w, L::radio_full_power_w,
-           L::feedline_measured_swr, L::feedline_measured_at, L::antenna_feed_r_ohm, L::antenna_feed_x_ohm,
-           L::radio_tuner, L::radio_fold_back_swr, L::feedline_roll_loss_pct}};
+          {L::feedline_cable,           L::antenna_frequency_mhz,     L::radio_transmit_power_w,
+           L::radio_full_power_w,       L::feedline_measured_swr,     L::feedline_measured_at,
+           L::antenna_feed_r_ohm,       L::antenna_feed_x_ohm,        L::radio_tuner,
+           L::radio_fold_back_swr,      L::feedline_roll_loss_pct,    L::feedline_temperature_c,
+           L::feedline_second_length_m, L::feedline_second_cable,     L::feedline_plug_pairs,
+           L::feedline_choke_db,        L::feedline_own_loss_db,      L::feedline_own_at_mhz,
+           L::feedline_own_second_db,   L::feedline_own_second_at_mhz}};
 }
 
 LinkSheet antenna() {

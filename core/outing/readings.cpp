@@ -11,6 +11,17 @@ namespace {
 
 using namespace reading_rests;
 
+constexpr Reading seen_through(std::string_view key, std::string_view name) {
+  return {.key = key,
+          .name = name,
+          .link = Link::feedline,
+          .unit = Unit::ohm,
+          .source = kLineTheory,
+          .assumes = "a feed-point impedance, typed or of the antenna's kind: an SWR alone has no phase",
+          .formula = "the feed-point impedance, seen through the line",
+          .rests_on = kImpedanceRests};
+}
+
 constexpr Reading kReadings[] = {
     {.key = "power.spare_min",
      .name = "Battery to spare",
@@ -163,6 +174,17 @@ constexpr Reading kReadings[] = {
      .digits = 0,
      .better = Better::less,
      .source = "the cable catalogue's mass a metre, plugs left out"},
+    seen_through("feedline.radio_r_ohm", "Resistance at radio"),
+    seen_through("feedline.radio_x_ohm", "Reactance at radio"),
+    {.key = "feedline.highest_v",
+     .name = "Highest voltage on line, rms",
+     .link = Link::feedline,
+     .unit = Unit::volt,
+     .better = Better::less,
+     .source = kLineTheory,
+     .assumes = "a line long enough to hold the highest place; peak is 1.41 times that",
+     .formula = "root of (power × impedance × SWR), at the end where that is more",
+     .rests_on = kVoltageRests},
     {.key = "antenna.fits_m",
      .name = "Room to spare",
      .link = Link::antenna,
