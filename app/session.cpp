@@ -28,13 +28,6 @@ void Session::tick(const Now& now) {
   outlook_ = evaluate(plan_, now_);
 }
 
-void Session::open(Outing outing, std::string what) {
-  history_.record(outing_, std::move(what), false, true);
-  outing_ = std::move(outing);
-  last_lever_.reset();
-  changed();
-}
-
 void Session::restore(Outing outing, bool unsaved) {
   outing_ = std::move(outing);
   changed();
@@ -145,14 +138,16 @@ void Session::set_licence(std::string key) {
 
 void Session::undo() {
   if (!history_.can_undo()) return;
-  outing_ = history_.undo(outing_);
+  if (history_.undo_opens_another()) put_away();
+  outing_ = history_.undo(outing_, key_);
   last_gesture_ = 0;
   changed();
 }
 
 void Session::redo() {
   if (!history_.can_redo()) return;
-  outing_ = history_.redo(outing_);
+  if (history_.redo_opens_another()) put_away();
+  outing_ = history_.redo(outing_, key_);
   last_gesture_ = 0;
   changed();
 }

@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "app/shelf.h"
 #include "core/outing/checks.h"
 #include "core/outing/history.h"
 #include "core/outing/outlook.h"
@@ -15,7 +16,7 @@
 
 namespace gs {
 
-enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card };
+enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card, outings };
 
 /// A panel that covers part of the sheet; the chain stays.
 enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten };
@@ -49,9 +50,30 @@ class Session {
   const Now& now() const { return now_; }
   Phase phase() const { return phase_of(plan_, now_); }
 
-  void tick(const Now& now);                   // before each frame
-  void open(Outing outing, std::string what);  // another outing; one step of undo
-  void restore(Outing outing, bool unsaved);   // at start: no step of undo
+  void tick(const Now& now);  // before each frame
+
+  // --- the open outing among those on the shelf (session_shelf.cpp)
+  const std::string& key() const { return key_; }
+  /// Another outing, on the shelf beside the others; one step of undo, which goes back to the one before.
+  void open(Outing outing, std::string what);
+  std::string open_kept(const std::string& key);  // "" or why not
+  void duplicate(const std::string& key);
+  std::string rename_kept(const std::string& key, const std::string& name);  // "" or why not
+  void throw_away(const std::string& key);
+  /// Another window has kept this text. `refused`: what was kept here last did not go in, the other one came first.
+  void follow(const std::string& key, std::string text, bool refused);
+  /// What is changed goes onto the shelf; nothing where nothing was. An outing of a newer version stays as it is.
+  void put_away();
+  bool held() const {
+    const KeptOuting* kept = shelf.find(key_);
+    return kept && kept->newer;
+  }
+  bool unsaved() const { return unsaved_; }
+  void keep_over();  // the person said that a newer version's record may be written over
+  /// At start: the outing under this key, else the last one that can be read, else an empty one.
+  void start_with(const std::string& key);
+
+  void restore(Outing outing, bool unsaved = false);  // at start: no step of undo
   /// Sets a lever; refused values change nothing and return the reason. `gesture` is equal for all steps of one
   /// drag.
   std::string set(L id, Value value, int gesture = 0);
@@ -89,8 +111,7 @@ class Session {
   Settings settings;
   View view;
   std::vector<std::string> notes;  // sentences for the person, newest last
-  /// True once after each change that is to be saved.
-  bool take_unsaved() { return std::exchange(unsaved_, false); }
+  Shelf shelf;
 
  private:
   struct Worked {
@@ -100,6 +121,7 @@ class Session {
   void changed();
   bool happened_if(bool done, std::string line);
 
+  std::string key_ = "outing";  // the record of the open outing
   Outing outing_;
   Plan plan_;
   Outlook outlook_;

@@ -14,7 +14,8 @@
 namespace gs {
 namespace {
 
-constexpr int kSettleFrames = 2;      // after an event: one that answers it, one for what that answer moved
+constexpr int kSettleFrames = 2;  // after an event: one that answers it, one for what that answer moved
+constexpr std::string_view kSettingsKey = "settings", kOpenKey = "open";  // records of the store
 constexpr float kNarrowest_px = 320;  // logical width below which six links do not stand side by side
 
 bool is_text_field(const mirror::Tree& tree, const std::string& id) {
@@ -27,22 +28,22 @@ bool is_text_field(const mirror::Tree& tree, const std::string& id) {
 Shell::Shell() {
   store::Kept kept = store::load();
   session_.notes = std::move(kept.notes);
-  if (!kept.outing.empty()) {
-    LoadedOuting loaded = read_outing(kept.outing);
-    if (loaded.refusal.empty()) {
-      // contacts that came after the last save
-      bool played = false;
-      for (const std::string& line : store::noted()) played = play(loaded.outing, line) || played;
-      session_.restore(std::move(loaded.outing), played);
-      holds_saving_ = loaded.newer;
+  for (auto& [key, text] : kept.records) {
+    if (key == kSettingsKey) {
+      LoadedSettings loaded = read_settings(text);
+      if (loaded.refusal.empty()) session_.settings = loaded.settings;
+    } else if (key == kOpenKey) {
+      open_key_ = text;
     } else {
-      session_.notes.push_back("The kept outing could not be read: " + loaded.refusal);
+      session_.shelf.found(key, std::move(text));
     }
   }
-  if (!kept.settings.empty()) {
-    LoadedSettings loaded = read_settings(kept.settings);
-    if (loaded.refusal.empty()) session_.settings = loaded.settings;
-  }
+  session_.start_with(open_key_);
+  // contacts that came after the last save
+  Outing outing = session_.outing();
+  bool played = false;
+  for (const std::string& line : store::noted()) played = play(outing, line) || played;
+  if (played) session_.restore(std::move(outing), true);
   kept_settings_ = session_.settings;
 }
 
@@ -126,6 +127,8 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::more(ui);
     case Sheet::text:
       return sheets::text(ui);
+    case Sheet::outings:
+      return sheets::outings(ui);
     case Sheet::on_air:
     case Sheet::after:
     case Sheet::card:
@@ -138,7 +141,7 @@ void Shell::draw_notes(parts::Ui& ui) {
   std::string text;
   if (store_failed_) {
     text = "Not saved on this device. Keep this page open, or save a copy as a file.";
-  } else if (holds_saving_) {
+  } else if (session_.held()) {
     text =
         "This outing was kept by a newer version and is read as far as known. Changes are not kept unless you keep "
         "them over it.";
@@ -149,8 +152,8 @@ void Shell::draw_notes(parts::Ui& ui) {
   }
   if (text.empty()) return;
   const float margin = ui.margin(), width = ui.surface.w - 2 * margin;
-  const bool offers_keeping = holds_saving_ && !store_failed_;
-  const bool offers_update = update_waits_ && session_.notes.empty() && !store_failed_ && !holds_saving_;
+  const bool offers_keeping = session_.held() && !store_failed_;
+  const bool offers_update = update_waits_ && session_.notes.empty() && !store_failed_ && !session_.held();
   const float hands_w = offers_update || offers_keeping ? 160 : 48;
   const float text_w = width - hands_w - 52;
   const std::size_t lines = ui.pen.lines(text, text_w, look::Face::regular, look::type::kLabel).size();
@@ -167,8 +170,7 @@ void Shell::draw_notes(parts::Ui& ui) {
   if (offers_keeping) {
     if (ui.button_in({box.right() - 156, box.mid_y() - 24, 148, 48}, "keep", "Keep mine", parts::Weight::plain,
                      look::Icon::count, look::type::kLabel)) {
-      holds_saving_ = false;
-      store::save_outing(write_outing(session_.outing()));
+      session_.keep_over();
       ui.wake_at(ui.now_s);
     }
   } else if (offers_update) {
@@ -232,10 +234,14 @@ void Shell::publish(parts::Ui& ui) {
 
 void Shell::keep() {
   for (const std::string& line : session_.take_noted()) store::note(line);
-  if (!holds_saving_ && session_.take_unsaved()) store::save_outing(write_outing(session_.outing()));
+  if (!session_.held()) session_.put_away();
+  for (const RecordWrite& write : session_.shelf.take_writes())
+    write.text ? store::save(write.key, *write.text) : store::remove(write.key);
+  if (session_.key() != open_key_ && session_.shelf.find(session_.key()))
+    store::save(kOpenKey, open_key_ = session_.key());
   if (!(session_.settings == kept_settings_)) {
     kept_settings_ = session_.settings;
-    store::save_settings(write_settings(kept_settings_));
+    store::save(kSettingsKey, write_settings(kept_settings_));
     platform::wake(kSettleFrames);
   }
 }
@@ -323,6 +329,20 @@ void Shell::stored(bool ok) {
   if (ok && !is_on_air(session_.outing().happened)) store::forget_noted();
   if (store_failed_ == !ok) return;
   store_failed_ = !ok;
+  platform::wake(kSettleFrames);
+}
+
+void Shell::kept_elsewhere(std::string_view key, std::string_view text, bool refused) {
+  if (key == kSettingsKey) {
+    LoadedSettings loaded = read_settings(text);
+    if (loaded.refusal.empty()) session_.settings = kept_settings_ = loaded.settings;
+  } else if (key == kOpenKey) {
+    // each window has its own outing open
+  } else if (!text.empty()) {
+    session_.follow(std::string(key), std::string(text), refused);
+  } else if (key != session_.key()) {
+    session_.shelf.lost(key);  // the open one stays open, and is kept again once it changes
+  }
   platform::wake(kSettleFrames);
 }
 

@@ -27,6 +27,7 @@ class Shell : public platform::Host {
   void act(const platform::MirrorAction& action) override;
   void view_changed() override;
   void stored(bool ok) override;
+  void kept_elsewhere(std::string_view key, std::string_view text, bool refused) override;
   void file_picked(std::string_view name, std::string_view text) override;
   void update_waits() override;
 
@@ -57,7 +58,7 @@ class Shell : public platform::Host {
   Settings kept_settings_;
   bool awake_ = false;  // as the platform was told
   bool update_waits_ = false, store_failed_ = false;
-  bool holds_saving_ = false;  // what is kept comes from a newer version: written over only when the person says so
+  std::string open_key_;  // which outing the store has as the open one
   std::vector<look::TextRecord>* record_ = nullptr;
 };
 

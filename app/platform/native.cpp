@@ -219,6 +219,8 @@ void save_file(std::string_view name, std::string_view text) {
   file << text;
   state().host->stored(bool(file.flush()));
 }
+bool can_share() { return false; }
+void share_file(std::string_view name, std::string_view text) { save_file(name, text); }
 bool pick_file() { return false; }
 std::string_view open_page(std::string_view page) {
   for (const PageText& one : kPageTexts)

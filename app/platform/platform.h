@@ -77,6 +77,9 @@ class Host {
   virtual void act(const MirrorAction&) = 0;
   virtual void view_changed() = 0;   // size, ratio, insets, motion
   virtual void stored(bool ok) = 0;  // outcome of the last save
+  /// Another window keeps this text under this key now (empty: took it away). `refused`: what this one wanted to
+  /// keep there did not go in, since the other window's came first.
+  virtual void kept_elsewhere(std::string_view key, std::string_view text, bool refused) = 0;
   virtual void file_picked(std::string_view name, std::string_view text) = 0;
   virtual void update_waits() = 0;  // a newer build is complete and waits for the person's word
 };
@@ -98,6 +101,8 @@ void mirror(std::string_view json);     // the accessible tree; called only when
 void copy_text(std::string_view text);  // to the clipboard
 std::string pasted_text();              // from it; empty where the page's own field takes a paste
 void save_file(std::string_view name, std::string_view text);  // hands the person a file
+bool can_share();  // the system has a sheet that hands things to other programs
+void share_file(std::string_view name, std::string_view text);  // through it; where it refuses, as save_file
 bool pick_file();  // asks for one; answers through file_picked. False: a file is dropped on the window here
 /// Opens a page of our own ("licences.html") in a new tab: empty. Where there are no tabs: the page's text, to be
 /// shown instead.

@@ -26,6 +26,9 @@ EM_JS(void, page_mirror, (const char* text, int size), { groundsheet.mirror.show
 EM_JS(void, page_copy, (const char* text, int size), { groundsheet.glue.copy_text(UTF8ToString(text, size)); });
 EM_JS(void, page_save_file, (const char* name, int name_size, const char* text, int size), {
   groundsheet.glue.save_file(UTF8ToString(name, name_size), UTF8ToString(text, size)); });
+EM_JS(int, page_can_share, (), { return groundsheet.glue.can_share() ? 1 : 0; });
+EM_JS(void, page_share_file, (const char* name, int name_size, const char* text, int size), {
+  groundsheet.glue.share_file(UTF8ToString(name, name_size), UTF8ToString(text, size)); });
 EM_JS(void, page_pick_file, (), { groundsheet.glue.pick_file(); });
 EM_JS(void, page_open, (const char* page, int size), { groundsheet.glue.open_page(UTF8ToString(page, size)); });
 EM_JS(void, page_keep_awake, (int on), { groundsheet.machine.keep_awake(!!on); });
@@ -195,6 +198,10 @@ std::string pasted_text() { return {}; }
 void save_file(std::string_view name, std::string_view text) {
   page_save_file(name.data(), static_cast<int>(name.size()), text.data(), static_cast<int>(text.size()));
 }
+bool can_share() { return page_can_share() != 0; }
+void share_file(std::string_view name, std::string_view text) {
+  page_share_file(name.data(), static_cast<int>(name.size()), text.data(), static_cast<int>(text.size()));
+}
 bool pick_file() {
   page_pick_file();
   return true;
@@ -268,6 +275,13 @@ EMSCRIPTEN_KEEPALIVE void gs_text(const char* id, int size, const char* text, in
 
 EMSCRIPTEN_KEEPALIVE void gs_stored(int ok) {
   machine.host->stored(ok != 0);
+  wake(1);
+}
+
+EMSCRIPTEN_KEEPALIVE void gs_kept_elsewhere(const char* key, int key_size, const char* text, int size,
+                                            int refused) {
+  machine.host->kept_elsewhere({key, static_cast<std::size_t>(key_size)}, {text, static_cast<std::size_t>(size)},
+                               refused != 0);
   wake(1);
 }
 

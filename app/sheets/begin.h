@@ -1,9 +1,14 @@
 // Where an outing can begin.
 #pragma once
 
+#include <vector>
+
 #include "core/outing/outing.h"
 
 namespace gs::sheets {
+
+/// Outings that are built in (assets/outings), in the order of their file names.
+std::vector<Outing> demo_outings();
 
 /// The sample outing that is built in (assets/outings/a-first-demo.json).
 Outing sample_outing();

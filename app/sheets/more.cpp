@@ -47,14 +47,6 @@ void licence(Ui& ui) {
   ui.wake_at(ui.now_s);
 }
 
-/// A file name a person recognises: letters and digits of the outing's name.
-std::string file_name(const Outing& outing) {
-  std::string name;
-  for (const char c : outing.name)
-    name += (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ? c : c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : '-';
-  return (name.empty() ? "outing" : name) + ".json";
-}
-
 void show_page(Ui& ui, std::string_view page) {
   ui.session.view.text = platform::open_page(page);
   if (ui.session.view.text.empty()) return;
@@ -84,11 +76,31 @@ void more(Ui& ui) {
   pick(ui, "settings.decimal", "Decimal sign", session.settings.style.decimal_sign,
        {{'.', "point 7.5"}, {',', "comma 7,5"}});
   licence(ui);
+  pick(ui, "settings.temperature", "Temperatures", session.settings.style.fahrenheit,
+       {{false, "\u00B0C"}, {true, "\u00B0F"}});
   const float first_bottom = ui.y;
   if (two) ui.column(left + each + 40, each, start);
   ui.section("This outing", "more:outing");
+  Session* const keeper = &session;  // outlives every frame
+  ui.text_field({.id = "outing:title",
+                 .label = "Name of this outing",
+                 .value = session.outing().name,
+                 .hint = {},
+                 .most_chars = kMostNameChars,
+                 .commit = [keeper](const std::string& name) { return keeper->rename_kept(keeper->key(), name); }});
+  ui.gap();
+  const std::size_t kept = session.shelf.outings().size();
+  const std::string all = kept < 2 ? std::string("Outings") : "Outings, " + std::to_string(kept);
+  if (ui.button("outings", all, parts::Weight::plain, Icon::kit)) {
+    session.put_away();
+    session.view = View{};
+    session.view.sheet = Sheet::outings;
+    ui.hand.scroll_to("outings", 0);
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap();
   if (ui.button("file:save", "Save a copy as a file", parts::Weight::plain, Icon::count))
-    platform::save_file(file_name(session.outing()), write_outing(session.outing()));
+    platform::save_file(file_name(session.outing().name), write_outing(session.outing()));
   ui.gap();
   if (ui.button("file:open", "Open an outing file", parts::Weight::plain, Icon::count) && !platform::pick_file()) {
     session.notes.push_back("Drop the file onto this window.");

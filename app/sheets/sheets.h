@@ -7,9 +7,13 @@ namespace gs::sheets {
 
 void header(parts::Ui& ui);  // mark, outing, undo, pin, theme, more
 void overview(parts::Ui& ui);
-void link(parts::Ui& ui);  // the open link
-void more(parts::Ui& ui);  // outing, reading aids, files, about
-void text(parts::Ui& ui);  // a page of words
+void link(parts::Ui& ui);     // the open link
+void more(parts::Ui& ui);     // outing, reading aids, files, about
+void text(parts::Ui& ui);     // a page of words
+void outings(parts::Ui& ui);  // all that are kept, and where else one can begin
 void on_air(parts::Ui& ui);
+
+/// A file name a person recognises: letters and digits of the outing's name.
+std::string file_name(std::string_view outing_name);
 
 }  // namespace gs::sheets

@@ -1,6 +1,7 @@
 // Two copies of each record under the person's own data folder; a copy carries the checksum of its text.
 #include <filesystem>
 #include <fstream>
+#include <set>
 #include <sstream>
 
 #include "app/store/checksum.h"
@@ -40,24 +41,19 @@ Found read_copy(const fs::path& path, std::string& text) {
   return whole.substr(0, end + 1) == header_of(text) ? Found::good : Found::damaged;
 }
 
-void save(const char* name, std::string_view text) {
-  const fs::path dir = folder();
-  std::error_code trouble;
-  fs::create_directories(dir, trouble);
-  // the second copy only once the first is whole
-  if (write_copy(dir / (std::string(name) + ".a"), text)) write_copy(dir / (std::string(name) + ".b"), text);
-}
+/// "outing" for "outing-7": how a note calls it.
+std::string noun(const std::string& name) { return name.substr(0, name.find('-')); }
 
-std::string read(const char* name, std::vector<std::string>& notes) {
+std::string read(const std::string& name, std::vector<std::string>& notes) {
   const fs::path dir = folder();
   bool damaged = false;
   for (const char* copy : {".a", ".b"}) {
-    const fs::path path = dir / (std::string(name) + copy);
+    const fs::path path = dir / (name + copy);
     std::string text;
     const Found found = read_copy(path, text);
     if (found == Found::good) {
       if (damaged)
-        notes.push_back(std::string("A damaged copy of the ") + name + " was set aside; the other copy is in use.");
+        notes.push_back("A damaged copy of the " + noun(name) + " was set aside; the other copy is in use.");
       return text;
     }
     if (found == Found::damaged) {
@@ -66,7 +62,7 @@ std::string read(const char* name, std::vector<std::string>& notes) {
       fs::rename(path, path.string() + ".damaged", trouble);
     }
   }
-  if (damaged) notes.push_back(std::string("Both copies of the ") + name + " are damaged; they were set aside.");
+  if (damaged) notes.push_back("Both copies of the " + noun(name) + " are damaged; they were set aside.");
   return {};
 }
 
@@ -78,12 +74,31 @@ Kept load() {
     kept.notes.push_back("Nothing can be kept here: no home folder.");
     return kept;
   }
-  kept.outing = read("outing", kept.notes);
-  kept.settings = read("settings", kept.notes);
+  std::set<std::string> names;
+  std::error_code trouble;
+  for (const fs::directory_entry& entry : fs::directory_iterator(folder(), trouble)) {
+    const std::string extension = entry.path().extension().string(), name = entry.path().stem().string();
+    if ((extension == ".a" || extension == ".b") && is_key(name)) names.insert(name);
+  }
+  for (const std::string& name : names)
+    if (std::string text = read(name, kept.notes); !text.empty()) kept.records.emplace(name, std::move(text));
   return kept;
 }
 
-void save_outing(std::string_view text) { save("outing", text); }
-void save_settings(std::string_view text) { save("settings", text); }
+void save(std::string_view key, std::string_view text) {
+  if (!is_key(key)) return;
+  const fs::path dir = folder();
+  std::error_code trouble;
+  fs::create_directories(dir, trouble);
+  // the second copy only once the first is whole
+  const std::string name(key);
+  if (write_copy(dir / (name + ".a"), text)) write_copy(dir / (name + ".b"), text);
+}
+
+void remove(std::string_view key) {
+  if (!is_key(key)) return;
+  std::error_code trouble;
+  for (const char* copy : {".b", ".a"}) fs::remove(folder() / (std::string(key) + copy), trouble);
+}
 
 }  // namespace gs::store

@@ -1,23 +1,29 @@
-// Keeps outings and settings on this machine: two copies each, damaged ones set aside.
+// Keeps texts on this machine under keys: two copies each, damaged ones set aside.
 #pragma once
 
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace gs::store {
 
-/// What was there at start. Empty texts: nothing was kept. `notes` are sentences for the person (a damaged record
-/// was set aside, everything is gone, nothing can be kept here, ...).
+/// Keys are "outing", "outing-2", "bin-1", "settings", "things", "open": small letters, then perhaps a hyphen and a
+/// number. Others are not kept.
+bool is_key(std::string_view key);
+
+/// What was there at start. `notes` are sentences for the person (a damaged record was set aside, everything is
+/// gone, nothing can be kept here, ...).
 struct Kept {
-  std::string outing, settings;
+  std::map<std::string, std::string, std::less<>> records;
   std::vector<std::string> notes;
 };
 Kept load();
 
-/// Saves at once (native) or as soon as the browser does (web; Host::stored tells the outcome). Never blocks a
-/// frame.
-void save_outing(std::string_view text);
-void save_settings(std::string_view text);
+/// Saves at once (native) or as soon as the browser does (web; Host::stored tells the outcome, Host::kept_elsewhere
+/// what other windows keep). Never blocks a frame.
+void save(std::string_view key, std::string_view text);
+/// Takes both copies away.
+void remove(std::string_view key);
 
 }  // namespace gs::store

@@ -27,7 +27,7 @@ std::string stranger(const std::vector<JsonMember>& members, std::string_view ki
     return "This is not a Groundsheet file: \"groundsheet\" must be a version number from 1.";
   const JsonMember* name = find(members, "kind");
   if (!name || name->kind != JsonKind::text || name->text != kind)
-    return "This is no file of " + std::string(kind == "outing" ? "an outing" : "settings") +
+    return "This is no file of " + std::string(kind == "outing" ? "an outing" : kind) +
            ": \"kind\" must be \"" + std::string(kind) + "\".";
   return {};
 }

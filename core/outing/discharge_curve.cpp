@@ -30,7 +30,8 @@ DischargeCurve discharge_curve(const Plan& plan, const Outlook& outlook, battery
   curve.known = true;
   double from_h = 0;
   for (std::size_t i = 0; i < packs.size(); ++i) {
-    const auto& [law, floors] = packs[i];
+    const auto& law = packs[i].law;
+    const auto& floors = packs[i].floors;
     const bool last = i + 1 == packs.size();
     const battery::WellState start = battery::at_start(law, load);
     const battery::End end = battery::end_of(law, start, load, floors);

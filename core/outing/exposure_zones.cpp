@@ -50,8 +50,8 @@ std::vector<WirePart> wire_parts(const Plan& plan) {
               {-side_m / 2, kOutOfReachM, 0, apex_m},
               {side_m / 2, kOutOfReachM, 0, apex_m}};
     }
-    default:
-      return {};
+    default:  // bent or sloping otherwise: as if it came down to hand height, the careful side
+      return {{-wire_m / 2, std::min(kOutOfReachM, apex_m), wire_m / 2, apex_m}};
   }
 }
 

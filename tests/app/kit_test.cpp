@@ -100,3 +100,139 @@ TEST_CASE("kit: pinned, the change is against what the same kit came to; the cha
   stage.tap("chain:kit");
   CHECK(stage.at("kit.weight_kg").name.find("same as pinned") != std::string::npos);
 }
+
+namespace {
+
+void type(Stage& stage, const std::string& id, std::string_view text) {
+  stage.tap(id);
+  REQUIRE(stage.tree().focus == id);
+  for (const char c : text) c == ' ' ? stage.press(platform::Key::space) : stage.type(c);
+  stage.press(platform::Key::enter);
+}
+
+}  // namespace
+
+TEST_CASE("kit: an own item is named, weighed, ordered, taken out, all undone, and offered again") {
+  Stage stage(1024, 768);
+  open_kit(stage);
+  stage.tap("kit:start");
+  const std::size_t count = items(stage).size();
+  stage.tap("kit:own");
+  REQUIRE(items(stage).size() == count + 1);
+  const std::string id = "kit:" + std::to_string(count);
+  CHECK(stage.at(id + ":text").expanded == 1);  // it opens where it stands
+  type(stage, id + ":name", "Rope bag");
+  CHECK(items(stage).back().name == "Rope bag");
+  type(stage, id + ":function", "support");
+  type(stage, id + ":weight", "1.2 kg");
+  CHECK(items(stage).back().weight_g == 1200);
+  const kit::Item as_weighed = items(stage).back();
+  // what cannot be is said below the field and changes nothing
+  type(stage, id + ":weight", "-3");
+  CHECK_FALSE(stage.at(id + ":weight").trouble.empty());
+  CHECK(items(stage).back() == as_weighed);
+  stage.tap(id + ":weight");
+  stage.press(platform::Key::escape);
+
+  type(stage, id + ":works", "97,5");
+  CHECK(items(stage).back().works == doctest::Approx(0.975).epsilon(1e-12));
+  type(stage, id + ":volume", "2.5");
+  CHECK(items(stage).back().volume_l == 2.5);
+  stage.tap(id + ":charge");
+  CHECK(items(stage).back().charge);
+  const kit::Item made = items(stage).back();
+
+  stage.tap(id + ":up");
+  CHECK(items(stage)[count - 1] == made);
+  const std::string up = "kit:" + std::to_string(count - 1);
+  CHECK(stage.at(up + ":text").expanded == 1);
+  stage.tap("undo");
+  CHECK(items(stage).back() == made);
+  stage.tap(id + ":remove");
+  CHECK(items(stage).size() == count);
+  stage.tap("undo");
+  CHECK(items(stage).back() == made);
+
+  // another outing offers it again
+  stage.session().open(Outing{}, "another outing");
+  stage.settle();
+  REQUIRE(stage.session().settings.own_items.size() == 1);
+  stage.tap("kit:add");
+  stage.tap("kit:again:0");
+  REQUIRE(items(stage).size() == 1);
+  CHECK(items(stage)[0] == made);
+}
+
+TEST_CASE("kit: three styles, ticks for charging, packing and packing down, each one step of undo") {
+  for (const char* style : {"car", "carry", "backpack"}) {
+    Stage stage(390, 844);
+    open_kit(stage);
+    stage.tap(std::string("kit:start:") + style);
+    CAPTURE(style);
+    REQUIRE(items(stage).size() > 14);
+    CHECK(stage.find("kit:missing") == nullptr);
+    const double to_pack = stage.session().outlook()[R::kit_to_pack].value;
+    CHECK(to_pack == double(items(stage).size()));
+    stage.tap("kit:pack");
+    stage.tap("kit:pack:0");
+    CHECK(items(stage)[0].packed);
+    CHECK(stage.at("kit:pack:0").checked == 1);
+    CHECK(stage.session().outlook()[R::kit_to_pack].value == to_pack - 1);
+    stage.tap("undo");
+    CHECK_FALSE(items(stage)[0].packed);
+    stage.tap("kit:stow");
+    stage.tap("kit:stow:1");
+    CHECK(items(stage)[1].stowed);
+    stage.tap("kit:charge");
+    std::size_t listed = 0;
+    for (std::size_t i = 0; i < items(stage).size(); ++i)
+      listed += stage.find("kit:charge:" + std::to_string(i)) != nullptr;
+    CHECK(listed == std::size_t(stage.session().plan().kit.to_charge));
+    CHECK(listed > 0);
+  }
+}
+
+TEST_CASE("kit: the spare that is taken along lengthens the runtime, and leaving it takes that back") {
+  Stage stage(1024, 768);
+  stage.open_sample();
+  stage.session().set(L::radio_transmit_power_w, 5.0);
+  open_kit(stage);
+  const double before_h = stage.session().outlook()[R::power_runtime_h].value;
+  stage.tap("kit:add");
+  stage.tap("kit:add:battery_20ah");
+  CHECK(stage.session().plan()[L::spare_capacity_ah] == 20);
+  const double with_h = stage.session().outlook()[R::power_runtime_h].value;
+  MESSAGE("12 Ah " << before_h << " h, with 20 Ah more " << with_h << " h");
+  CHECK(with_h > before_h);
+  stage.tap(id_of(stage, "Lithium battery, 20 Ah") + ":remove");
+  CHECK(stage.session().plan()[L::spare_capacity_ah] == 0);
+  CHECK(stage.session().outlook()[R::power_runtime_h].value == before_h);
+}
+
+TEST_CASE(
+    "cautions: each has its source; looking is ticked on the sheet that asks, and unticked; thunder has no tick") {
+  Stage stage(390, 844);
+  stage.open_sample();
+  stage.session().view.sheet = Sheet::link;
+  stage.session().view.link = Link::safety;
+  stage.settle();
+  for (const char* look : {"lines", "fuse", "coax"}) {
+    const std::string id = std::string("tick:safety.looked_at_") + look;
+    CHECK(stage.at(id).checked == 0);
+    stage.tap(id);
+    CHECK(stage.at(id).checked == 1);
+  }
+  CHECK(stage.session().outlook()[R::safety_left_to_look_at].state != State::unknown);
+  CHECK(stage.at("caution:lightning").role == mirror::Role::text);
+  CHECK(stage.at("caution:lightning:source").name.find("National Weather Service") != std::string::npos);
+  CHECK(stage.at("tick:safety.looked_at_lines").name.find("3.1 m") != std::string::npos);
+  CHECK(stage.at("rules:line").name.find("Allowed") == 0);
+  stage.session().view.link = Link::antenna;
+  platform::wake(2);
+  stage.settle();
+  CHECK(stage.at("tick:safety.looked_at_lines").checked == 1);
+  CHECK(stage.find("tick:safety.looked_at_fuse") == nullptr);
+  CHECK(stage.at("rules:line").name.find("Allowed") == 0);
+  stage.tap("tick:safety.looked_at_lines");
+  CHECK(stage.session().outlook()[R::safety_left_to_look_at].state == State::unknown);
+}

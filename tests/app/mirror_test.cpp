@@ -168,6 +168,21 @@ const std::vector<Screen>& screens() {
          s.open_sample();
          go(s, Sheet::more);
        }},
+      {"outings",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().duplicate("outing");
+         s.session().throw_away("outing-2");
+         go(s, Sheet::outings);
+         s.session().view.unfolded = "outing:more";
+       }},
+      {"a text refused",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::sky);
+         s.settle();
+         s.shell().act({"site.locator", platform::MirrorAction::Verb::commit, 0, "nowhere near a locator"});
+       }},
       {"a page of words",
        [](Stage& s) {
          s.open_sample();

@@ -19,6 +19,7 @@ Stage::Stage(float width, float height, float ratio) {
   Machine fresh;
   fresh.outing = machine().outing;
   fresh.settings = machine().settings;
+  fresh.records = machine().records;
   fresh.journal = machine().journal;
   fresh.utc_s = machine().utc_s;
   machine() = fresh;
@@ -38,6 +39,7 @@ Stage::~Stage() {
   ImGui::DestroyContext();
   machine().outing.clear();
   machine().settings.clear();
+  machine().records.clear();
   machine().journal.clear();
   machine().utc_s = Machine{}.utc_s;
 }
@@ -159,6 +161,11 @@ void save_file(std::string_view name, std::string_view text) {
   stage::machine().saved_name = name;
   stage::machine().saved_text = text;
 }
+bool can_share() { return stage::machine().shares; }
+void share_file(std::string_view name, std::string_view text) {
+  stage::machine().shared_name = name;
+  stage::machine().saved_text = text;
+}
 bool pick_file() {
   stage::machine().asked_for_file = true;
   return false;
@@ -181,11 +188,26 @@ void take_update() { stage::machine().took_update = true; }
 
 namespace gs::store {
 
-Kept load() { return {stage::machine().outing, stage::machine().settings, {}}; }
-void save_outing(std::string_view text) {
-  if (stage::machine().saves) stage::machine().outing = text;
+Kept load() {
+  Kept kept;
+  for (const auto& [key, text] : stage::machine().records) kept.records.emplace(key, text);
+  if (!stage::machine().outing.empty()) kept.records.emplace("outing", stage::machine().outing);
+  if (!stage::machine().settings.empty()) kept.records.emplace("settings", stage::machine().settings);
+  return kept;
 }
-void save_settings(std::string_view text) { stage::machine().settings = text; }
+
+void save(std::string_view key, std::string_view text) {
+  REQUIRE(is_key(key));
+  stage::Machine& m = stage::machine();
+  const bool outing = key.substr(0, 6) == "outing";
+  if (outing && !m.saves) return;
+  (key == "outing" ? m.outing : key == "settings" ? m.settings : m.records[std::string(key)]) = text;
+}
+
+void remove(std::string_view key) {
+  if (key == "outing") stage::machine().outing.clear();
+  stage::machine().records.erase(std::string(key));
+}
 
 void note(std::string_view line) { stage::machine().journal.emplace_back(line); }
 std::vector<std::string> noted() { return stage::machine().journal; }

@@ -2,6 +2,7 @@
 // keys.
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -18,8 +19,11 @@ struct Machine {
   int frames_drawn = 0;
   std::string mirror_json, copied, saved_name, saved_text, opened_page;
   bool asked_for_file = false, took_update = false;
-  std::string outing, settings;  // the store
-  bool saves = true;             // false: saving an outing comes too late
+  std::string outing, settings;                // the store's two oldest records
+  std::map<std::string, std::string> records;  // its others
+  bool shares = true;                          // the system has a share sheet
+  std::string shared_name;
+  bool saves = true;  // false: saving an outing comes too late
   std::vector<std::string> journal;
   double utc_s = 1781373600;  // 2026-06-13 18:00:00 UTC
   std::string date = "2026-06-13";

@@ -4,8 +4,8 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { browse, browse_profile, kill_profile, poll, scratch, serve } from './harness.mjs';
 
-const outing = 0; // app/store/web.cpp
-const notes = 2;
+const outing = 'outing'; // a key of app/store/store.h
+const notes = 'notes';
 
 // The page with its store read and no program.
 async function store_alone(context, address) {
@@ -20,7 +20,8 @@ const keep = (page, text) => page.evaluate(async ([kind, words]) => {
   globalThis.groundsheet.store.keep(kind, words);
   await globalThis.groundsheet.store.idle();
 }, [outing, text]);
-const kept = (page, which = outing) => page.evaluate((kind) => globalThis.groundsheet.store.kept(kind), which);
+const kept = (page, which = outing) => page.evaluate(
+  (kind) => (kind === 'notes' ? globalThis.groundsheet.store.notes() : globalThis.groundsheet.store.kept(kind)), which);
 
 async function setup(t) {
   const server = await serve(t);
@@ -139,10 +140,10 @@ test('a full disk: the refused save is told, what was kept stays, and it works a
   });
   const session = await page.context().newCDPSession(page);
   const origin = server.address.replace(/\/$/, '');
-  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 100e3 });
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1e6 });
   await keep(page, 'a text');
   await page.evaluate(async () => {
-    globalThis.groundsheet.store.keep(0, 'x'.repeat(12e6)); // more than the second copy takes, too
+    globalThis.groundsheet.store.keep('outing', 'x'.repeat(12e6)); // more than the second copy takes, too
     await globalThis.groundsheet.store.idle();
   });
   assert.deepEqual(await page.evaluate(() => globalThis.outcomes), [1, 0], 'the program is told');
@@ -158,10 +159,10 @@ test('a full disk keeps the last text that still went in', async (t) => {
   const { server, again } = await setup(t);
   let page = await again();
   const session = await page.context().newCDPSession(page);
-  await session.send('Storage.overrideQuotaForOrigin', { origin: server.address.replace(/\/$/, ''), quotaSize: 100e3 });
+  await session.send('Storage.overrideQuotaForOrigin', { origin: server.address.replace(/\/$/, ''), quotaSize: 1e6 });
   await keep(page, 'a text');
   await page.evaluate(async () => {
-    globalThis.groundsheet.store.keep(0, 'x'.repeat(12e6));
+    globalThis.groundsheet.store.keep('outing', 'x'.repeat(12e6));
     await globalThis.groundsheet.store.idle();
   });
   await page.close();
@@ -191,7 +192,7 @@ test('a fast run of changes ends with the last one in both copies', async (t) =>
   const took_ms = await page.evaluate(async () => {
     const start = performance.now();
     for (let i = 1; i <= 500; ++i) {
-      globalThis.groundsheet.store.keep(0, `text ${i}`);
+      globalThis.groundsheet.store.keep('outing', `text ${i}`);
       if (i % 10 === 0) await new Promise(requestAnimationFrame);
     }
     await globalThis.groundsheet.store.idle();
@@ -218,7 +219,7 @@ test('killing the browser loses nothing that was confirmed', async (t) => {
     assert.doesNotMatch(await kept(page, notes), /damaged|gone/);
     page.evaluate(async (from) => {
       for (let i = from + 1; ; ++i) {
-        globalThis.groundsheet.store.keep(0, `text ${i} ${'x'.repeat(4000)}`);
+        globalThis.groundsheet.store.keep('outing', `text ${i} ${'x'.repeat(4000)}`);
         await globalThis.groundsheet.store.idle();
         await globalThis.confirm_kept(i);
       }

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "core/outing/archive.h"
+#include "core/outing/own_things.h"
 #include "core/outing/plan.h"
 
 using namespace gs;
@@ -59,11 +60,24 @@ void try_settings(std::string_view text) {
   demand(again.refusal.empty() && again.notes.empty() && again.settings == loaded.settings);
 }
 
+void try_things(std::string_view text) {
+  const LoadedThings loaded = read_things(text);
+  for (const std::string& note : loaded.notes) demand(!note.empty() && one_line(note));
+  if (!loaded.refusal.empty()) return demand(one_line(loaded.refusal) && loaded.things.empty());
+  demand(loaded.things.size() <= kMostOwnThings);
+  for (const OwnThing& thing : loaded.things) {
+    demand(!thing.name.empty());
+    demand_sound(thing.set);
+  }
+  demand(read_things(write_things(loaded.things)).things == loaded.things);
+}
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const std::string_view text(reinterpret_cast<const char*>(data), size);
   try_outing(text);
   try_settings(text);
+  try_things(text);
   return 0;
 }

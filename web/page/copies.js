@@ -2,9 +2,15 @@
 'use strict';
 {
   const gs = globalThis.groundsheet;
-  const kinds = ['outing', 'settings'];
+  const shape_of_kind = /^(outing(-[1-9]\d{0,7})?|bin-[1-9]\d{0,7}|settings|things|open)$/; // app/store/key.cpp
+  const prefix = 'groundsheet.';
+  const aside_prefix = 'groundsheet.aside.';
   const marker_cache = 'groundsheet-marker';
   const marker_address = './kept-marker';
+
+  const is_kind = (kind) => shape_of_kind.test(kind);
+  /** How a sentence calls it: "outing" for "outing-7". */
+  const noun = (kind) => kind.replace(/-.*/, '');
 
   function make_record(kind, sequence, text) {
     return { sequence, sum: gs.checksum(`${kind} ${sequence} ${text}`), text };
@@ -24,26 +30,37 @@
   const second = {
     read() {
       const records = {};
-      for (const kind of kinds) {
-        const line = localStorage.getItem(`groundsheet.${kind}`);
-        if (line !== null) records[kind] = read_line(line);
+      for (let i = 0; i < localStorage.length; ++i) {
+        const key = localStorage.key(i);
+        const kind = key.startsWith(prefix) ? key.slice(prefix.length) : '';
+        if (is_kind(kind)) records[kind] = read_line(localStorage.getItem(key));
       }
+      localStorage.getItem(prefix); // a browser that refuses storage says so even where nothing is kept
       return records;
     },
+    read_one(kind) {
+      const line = localStorage.getItem(prefix + kind);
+      return line === null ? undefined : read_line(line);
+    },
     write(kind, record) {
-      localStorage.setItem(`groundsheet.${kind}`, `${record.sequence} ${record.sum} ${record.text}`);
+      localStorage.setItem(prefix + kind, `${record.sequence} ${record.sum} ${record.text}`);
+    },
+    remove(kind) {
+      localStorage.removeItem(prefix + kind);
     },
     // One place a kind: the newest damaged line.
     set_aside(kind) {
-      const line = localStorage.getItem(`groundsheet.${kind}`);
-      localStorage.setItem(`groundsheet.aside.${kind}`, line);
-      localStorage.removeItem(`groundsheet.${kind}`);
+      localStorage.setItem(aside_prefix + kind, localStorage.getItem(prefix + kind));
+      localStorage.removeItem(prefix + kind);
     },
     read_aside() {
-      return kinds.flatMap((kind) => {
-        const line = localStorage.getItem(`groundsheet.aside.${kind}`);
-        return line === null ? [] : [{ kind, why: 'damaged', record: { text: line } }];
-      });
+      const found = [];
+      for (let i = 0; i < localStorage.length; ++i) {
+        const key = localStorage.key(i);
+        if (!key.startsWith(aside_prefix)) continue;
+        found.push({ kind: key.slice(aside_prefix.length), why: 'damaged', record: { text: localStorage.getItem(key) } });
+      }
+      return found;
     },
   };
 
@@ -57,5 +74,5 @@
     },
   };
 
-  gs.copies = { kinds, make_record, is_sound, second, marker };
+  gs.copies = { is_kind, noun, make_record, is_sound, second, marker };
 }

@@ -73,19 +73,37 @@
     return records;
   }
 
-  // Writes the text as the next record after `known`. If another window wrote meanwhile, its text is put aside, not lost.
-  async function put(kind, text, known, make_record) {
-    const { record } = await run('readwrite', (transaction, holder) => {
+  // Writes the text as the next record after `known` and gives it as `record`. If another window wrote meanwhile, one of the
+  // two texts is put aside, not lost: the other window's, or, where `strict`, ours, and theirs is given as `there`.
+  function put(kind, text, known, make_record, strict) {
+    return run('readwrite', (transaction, holder) => {
       const kept = transaction.objectStore('kept');
       kept.get(kind).onsuccess = (event) => {
         const there = event.target.result;
         const there_sequence = there && Number.isSafeInteger(there.sequence) ? there.sequence : 0;
-        if (there_sequence > known && there.text !== text) add_aside(transaction, kind, there, 'other window');
+        const other = there_sequence > known && there.text !== text;
+        if (other && strict) {
+          holder.there = there;
+          add_aside(transaction, kind, make_record(kind, there_sequence, text), 'other window');
+          return;
+        }
+        if (other) add_aside(transaction, kind, there, 'other window');
         holder.record = make_record(kind, Math.max(there_sequence, known) + 1, text);
         kept.put(holder.record, kind);
       };
     });
-    return record;
+  }
+
+  // Takes a record away; what another window wrote there meanwhile is put aside.
+  async function remove(kind, known) {
+    await run('readwrite', (transaction) => {
+      const kept = transaction.objectStore('kept');
+      kept.get(kind).onsuccess = (event) => {
+        const there = event.target.result;
+        if (there && there.sequence > known) add_aside(transaction, kind, there, 'other window');
+        kept.delete(kind);
+      };
+    });
   }
 
   function add_aside(transaction, kind, record, why) {
@@ -113,5 +131,5 @@
     return records;
   }
 
-  globalThis.groundsheet.database = { read, put, set_aside, read_aside };
+  globalThis.groundsheet.database = { read, put, remove, set_aside, read_aside };
 }

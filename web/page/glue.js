@@ -60,18 +60,40 @@ globalThis.groundsheet = { ready: false };
     }
   }
 
+  const type_of = (name) => types[name.slice(name.lastIndexOf('.') + 1)] || 'text/plain';
+
+  // Some systems hand on no JSON files, but all of them plain text; an outing opens under either name.
+  function shareable(name, text) {
+    const forms = [[name, type_of(name)], [`${name}.txt`, 'text/plain']];
+    return forms.map(([as, type]) => new File([text], as, { type })).find((file) => navigator.canShare({ files: [file] }));
+  }
+
+  const can_share = () => Boolean(navigator.share && navigator.canShare && shareable('outing.json', '{}'));
+
+  // The system's own sheet; true when it took the file or the person closed it.
+  async function share(name, text) {
+    const file = can_share() && shareable(name, text);
+    if (!file) return false;
+    try {
+      await navigator.share({ files: [file] });
+      return true;
+    } catch (problem) {
+      return problem.name === 'AbortError';
+    }
+  }
+
+  async function share_file(name, text) {
+    if (!(await share(name, text))) download(name, text);
+  }
+
   async function save_file(name, text) {
-    const file = new File([text], name, { type: types[name.slice(name.lastIndexOf('.') + 1)] || 'text/plain' });
     // An installed page on a tablet may have no download list: there the system's share sheet takes the file.
     const installed = matchMedia('(display-mode: standalone)').matches && matchMedia('(pointer: coarse)').matches;
-    if (installed && navigator.canShare && navigator.canShare({ files: [file] })) {
-      try {
-        await navigator.share({ files: [file] });
-        return;
-      } catch (problem) {
-        if (problem.name === 'AbortError') return; // the person closed the sheet
-      }
-    }
+    if (!installed || !(await share(name, text))) download(name, text);
+  }
+
+  function download(name, text) {
+    const file = new File([text], name, { type: type_of(name) });
     const link = document.createElement('a');
     link.href = URL.createObjectURL(file);
     link.download = name;
@@ -97,5 +119,5 @@ globalThis.groundsheet = { ready: false };
   }
 
   Object.defineProperty(gs, 'frames', { get: () => (gs.ready ? Module._gs_frames() : 0) });
-  gs.glue = { to_heap, lend, drop_glfw_listeners, first_frame, copy_text, save_file, pick_file, open_page };
+  gs.glue = { to_heap, lend, drop_glfw_listeners, first_frame, copy_text, save_file, can_share, share_file, pick_file, open_page };
 }

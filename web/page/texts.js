@@ -3,6 +3,9 @@
 {
   const gs = globalThis.groundsheet;
 
+  // Which outing is open is no text of anybody's.
+  const worth = (records) => Object.entries(records).filter(([kind]) => kind !== 'open');
+
   async function collect() {
     const found = [];
     const seen = new Set();
@@ -12,8 +15,8 @@
       found.push({ title, text });
     };
     const sources = [
-      async () => Object.entries(await gs.database.read()).map(([kind, record]) => [`Kept ${kind}`, record.text]),
-      async () => Object.entries(gs.copies.second.read()).map(([kind, record]) => [`Kept ${kind}, second copy`, record.text]),
+      async () => worth(await gs.database.read()).map(([kind, record]) => [`Kept ${kind}`, record.text]),
+      async () => worth(gs.copies.second.read()).map(([kind, record]) => [`Kept ${kind}, second copy`, record.text]),
       async () => (await gs.database.read_aside()).map(({ kind, why, record }) => [`Set aside: ${kind} (${why})`, record.text]),
       async () => gs.copies.second.read_aside().map(({ kind, why, record }) => [`Set aside: ${kind} (${why})`, record.text]),
     ];
