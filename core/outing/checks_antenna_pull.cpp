@@ -116,10 +116,11 @@ std::span<const CheckResult> which_results() {
   static const std::vector<CheckResult> results = [] {
     std::vector<CheckResult> rows{
         {told("fitting", "Kinds that fit", Unit::none, 0, "room of 0 or more", Better::more)}};
-    for (const antenna::Kind& kind : antenna::kinds())
-      rows.push_back(
-          {told(kind.key, kind.name, Unit::metre, 1, "room to spare; below 0 so much too little", Better::more), 0,
-           1});
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+      const Reading row = told(keys[i], antenna::kinds()[i].name, Unit::metre, 1,
+                               "room to spare; below 0 so much too little", Better::more);
+      rows.push_back({row, 0, 1});
+    }
     return rows;
   }();
   return results;

@@ -10,7 +10,9 @@
 namespace gs::antenna_rows {
 namespace {
 
-double two_ends(const Plan&) { return 2; }
+double both_ends(const Plan&) { return 0; }
+constexpr Option kEnds[] = {{"both", "both ends"}, {"one", "one end"}};
+std::span<const Option> ends_options() { return kEnds; }
 double usual_diameter(const Plan&) { return antenna::Setup{}.whip_diameter_m; }
 double usual_q(const Plan&) { return antenna::Setup{}.coil_q; }
 double half_way(const Plan&) { return 50; }
@@ -26,7 +28,13 @@ constexpr Lever dip_row(std::string_view key, std::string_view name, std::string
 }
 const CheckInput kManyInputs[] = {
     {dip_row("wanted_mhz", "Wanted", "as in the plan")},
-    {asked("ends", "Ends to trim", Unit::none, 0, 1, 2, 1, "2 for a dipole or V, else 1", two_ends)},
+    {{.key = "ends",
+      .name = "Trimmed at",
+      .link = Link::antenna,
+      .kind = Kind::choice,
+      .options = ends_options,
+      .usual = both_ends,
+      .source = "usual value: both ends, as of a dipole or V"}},
     {length_row("first_m", "Whole length, first", "measured along the wire")},
     {dip_row("first_mhz", "Dip, first", "where the SWR is least")},
     {length_row("second_m", "Whole length, second", "may be left out")},
@@ -39,7 +47,7 @@ const CheckInput kManyInputs[] = {
 const CheckResult kManyResults[] = {
     {told("new_length_m", "New length", Unit::metre, 3, "straight in 1/f through the readings")},
     {told("each_end_m", "Change at each end", Unit::metre, 3, "from the last reading; below 0: fold back or cut")},
-    {told("off_khz", "Readings off one line, kHz", Unit::none, 1, "the worst of them", Better::less)},
+    {told("off_mhz", "Readings off one line", Unit::megahertz, 3, "the worst of them", Better::less)},
     {told("doubt_reading", "Reading to doubt", Unit::none, 0, "0: they agree")},
 };
 std::string trim_many(std::span<const double> in, std::span<double> out) {
@@ -54,8 +62,9 @@ std::string trim_many(std::span<const double> in, std::span<double> out) {
   const antenna::TrimFit fit = antenna::fit_trim(readings, in[0]);
   if (!(fit.length_m > 0)) return "these readings fit no wire: begin again with one";
   out[0] = fit.length_m;
-  out[1] = (fit.length_m - readings.back().length_m) / in[1];
-  out[2] = fit.worst_khz;
+  const double ends = in[1] > 0 ? 1 : 2;
+  out[1] = (fit.length_m - readings.back().length_m) / ends;
+  out[2] = fit.worst_khz / 1000;
   out[3] = fit.doubt + 1;
   if (fit.doubt >= 0) {
     constexpr std::string_view kWhich[] = {"first", "second", "third", "fourth"};
@@ -64,7 +73,7 @@ std::string trim_many(std::span<const double> in, std::span<double> out) {
   }
   constexpr double kLastStep = 0.01;
   if (out[1] >= 0) return {};
-  if (-out[1] * in[1] <= kLastStep * readings.back().length_m)
+  if (-out[1] * ends <= kLastStep * readings.back().length_m)
     return "the last step: fold back, read again, and cut only then, if at all";
   return "go two thirds of the way, read again, then the rest: what is cut off is off";
 }
