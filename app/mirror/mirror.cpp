@@ -9,9 +9,10 @@
 namespace gs::mirror {
 namespace {
 
-constexpr std::string_view kWords[] = {
-    "banner", "navigation", "main", "group",  "list",  "listitem", "dialog", "radiogroup", "table",    "row",
-    "cell",   "heading",    "text", "status", "image", "button",   "slider", "radio",      "checkbox", "textbox"};
+constexpr std::string_view kWords[] = {"banner",  "navigation", "main",   "group", "list",         "listitem",
+                                       "dialog",  "radiogroup", "table",  "row",   "columnheader", "cell",
+                                       "heading", "text",       "status", "image", "button",       "slider",
+                                       "radio",   "checkbox",   "textbox"};
 static_assert(std::size(kWords) == std::size_t(Role::textbox) + 1, "one word for every role, in the same order");
 
 void put(std::string& out, std::string_view key, const std::string& json) {

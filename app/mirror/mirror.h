@@ -19,6 +19,7 @@ enum class Role : unsigned char {
   radiogroup,
   table,
   row,
+  columnheader,
   cell,  // containers and text cells
   heading,
   text,

@@ -26,6 +26,9 @@ struct Scratch {
   float grip = 0;             // slider: thumb's centre minus where the finger took hold
   double repeat_until_s = 0;  // stepper: repeats are done up to this time
   double from = 0, to = 0;    // time line: ends of its scale, which must not move under the finger
+  double px_per_m = 0;        // drawing to scale: its scale, origin and height when a handle was taken
+  look::Point origin{};
+  float height = 0;
 };
 
 /// A drag over a slider, in logical px.

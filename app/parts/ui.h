@@ -24,6 +24,9 @@ struct Asked {
   std::map<std::string, int, std::less<>> steps;  // +1, -1, +10, ...
 };
 
+struct Plot;
+struct Scene;
+
 enum class Weight : unsigned char { plain, main };
 
 class Ui {
@@ -117,6 +120,11 @@ class Ui {
   void headline(R id, std::string_view beside, std::string_view spoken_beside);  // the one headline of a sheet
   void why_panel();
 
+  // --- drawings any sheet may fill
+  /// A plot over the column's width. Returns where its reading cursor is wanted, when a hand or a key moved it.
+  std::optional<double> plot(const Plot& plot, float height);  // plot.h, plot.cpp
+  void to_scale(const Scene& scene, float height);             // to_scale.h, to_scale.cpp
+
   // --- instruments of one sheet each
   void chain_strip(Link open);  // chain_strip.cpp: above every sheet
   void chain_overview();        // chain_overview.cpp
@@ -133,6 +141,7 @@ class Ui {
   /// cautions.cpp: what to look at, to do, to know; on another link's sheet those that it raises.
   void cautions(Link link);
   void may_transmit();  // cautions.cpp: may one transmit here, in one line
+  void safety_plan();   // safety_plan.cpp: the site from above, to scale
 
  private:
   struct ScrollState {

@@ -121,7 +121,7 @@ LinkSheet clock() {
 LinkSheet safety() {
   return {Link::safety,
           R::safety_public_m,
-          {},
+          [](Ui& ui) { ui.safety_plan(); },
           {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
            R::rules_power_pct},
           {},

@@ -10,7 +10,7 @@
   const tags = { button: 'button', radio: 'button', checkbox: 'button', slider: 'input', textbox: 'input', main: 'main', text: 'p' };
   const words = { heading: '', text: '', slider: '', textbox: '', button: '', main: '', image: 'img' }; // '': the tag says it
   const boxes = new Set(['banner', 'navigation', 'main', 'group', 'list', 'dialog', 'radiogroup', 'table', 'row']);
-  const cells = new Set(['listitem', 'cell']); // text of their own, or children, or both
+  const cells = new Set(['listitem', 'columnheader', 'cell']); // text of their own, or children, or both
   const hands = new Set(['button', 'slider', 'radio', 'checkbox', 'textbox']);
 
   const shown = new Map(); // id -> what make() gives, and the node as last shown
@@ -84,6 +84,7 @@
         set_text(element, value || name);
         break;
       case 'listitem':
+      case 'columnheader':
       case 'cell':
         set_text(entry.own, value ? `${name}: ${value}` : name);
         break;
