@@ -11,12 +11,13 @@
 #include "core/outing/checks.h"
 #include "core/outing/history.h"
 #include "core/outing/outlook.h"
+#include "core/outing/own_things.h"
 #include "core/outing/settings.h"
 #include "core/pace/tally.h"
 
 namespace gs {
 
-enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card, outings };
+enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card, outings, things };
 
 /// A panel that covers part of the sheet; the chain stays.
 enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten };
@@ -33,6 +34,7 @@ struct View {
   std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
+  std::string copied;        // what was last handed to the clipboard: its button says so
   double flash_until_s = 0;  // of the contact button, monotonic
 };
 
@@ -46,6 +48,19 @@ class Session {
   const Plan* pinned_plan() const { return pinned_ ? &pinned_->plan : nullptr; }
   const Outlook* pinned_outlook() const { return pinned_ ? &pinned_->outlook : nullptr; }
   const Style& style() const { return settings.style; }
+
+  // --- the person's own things (session_things.cpp)
+  const std::vector<OwnThing>& things() const { return things_; }
+  const std::string& things_trouble() const { return things_trouble_; }  // why they cannot be changed here, or ""
+  const std::optional<OwnThing>& dropped_thing() const { return dropped_thing_; }
+  void load_things(std::string_view text);  // at start
+  void follow_things(std::string_view text, bool refused);
+  void keep_thing(OwnGroup group);                                    // this outing's; named by what it is
+  void use_thing(std::size_t at);                                     // one step of undo
+  std::string rename_thing(std::size_t at, const std::string& name);  // "" or why not
+  void drop_thing(std::size_t at);
+  void bring_back_thing();  // the last one
+  bool take_things_unsaved() { return std::exchange(things_unsaved_, false); }
 
   const Now& now() const { return now_; }
   Phase phase() const { return phase_of(plan_, now_); }
@@ -85,7 +100,7 @@ class Session {
   /// An item of the person's own making, to be offered again; takes the place of the one called `old_name`.
   void remember_item(const std::string& old_name, const kit::Item& item);
   void forget_item(const std::string& name);
-  void set_date(std::string date);  // ISO 8601
+  void set_date(std::string date);    // ISO 8601
   void set_licence(std::string key);  // of the settings; the outing is worked out anew
   void pin();
   void unpin();
@@ -121,6 +136,12 @@ class Session {
   void changed();
   bool happened_if(bool done, std::string line);
 
+  bool may_change_things();
+
+  std::vector<OwnThing> things_;
+  std::string things_trouble_;
+  std::optional<OwnThing> dropped_thing_;
+  bool things_unsaved_ = false;
   std::string key_ = "outing";  // the record of the open outing
   Outing outing_;
   Plan plan_;

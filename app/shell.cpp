@@ -15,8 +15,9 @@ namespace gs {
 namespace {
 
 constexpr int kSettleFrames = 2;  // after an event: one that answers it, one for what that answer moved
-constexpr std::string_view kSettingsKey = "settings", kOpenKey = "open";  // records of the store
-constexpr float kNarrowest_px = 320;  // logical width below which six links do not stand side by side
+constexpr std::string_view kSettingsKey = "settings", kOpenKey = "open",
+                           kThingsKey = "things";  // records of the store
+constexpr float kNarrowest_px = 320;               // logical width below which six links do not stand side by side
 
 bool is_text_field(const mirror::Tree& tree, const std::string& id) {
   return std::any_of(tree.nodes.begin(), tree.nodes.end(),
@@ -34,6 +35,8 @@ Shell::Shell() {
       if (loaded.refusal.empty()) session_.settings = loaded.settings;
     } else if (key == kOpenKey) {
       open_key_ = text;
+    } else if (key == kThingsKey) {
+      session_.load_things(text);
     } else {
       session_.shelf.found(key, std::move(text));
     }
@@ -129,6 +132,8 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::text(ui);
     case Sheet::outings:
       return sheets::outings(ui);
+    case Sheet::things:
+      return sheets::things(ui);
     case Sheet::on_air:
     case Sheet::after:
     case Sheet::card:
@@ -237,6 +242,7 @@ void Shell::keep() {
   if (!session_.held()) session_.put_away();
   for (const RecordWrite& write : session_.shelf.take_writes())
     write.text ? store::save(write.key, *write.text) : store::remove(write.key);
+  if (session_.take_things_unsaved()) store::save(kThingsKey, write_things(session_.things()));
   if (session_.key() != open_key_ && session_.shelf.find(session_.key()))
     store::save(kOpenKey, open_key_ = session_.key());
   if (!(session_.settings == kept_settings_)) {
@@ -338,6 +344,8 @@ void Shell::kept_elsewhere(std::string_view key, std::string_view text, bool ref
     if (loaded.refusal.empty()) session_.settings = kept_settings_ = loaded.settings;
   } else if (key == kOpenKey) {
     // each window has its own outing open
+  } else if (key == kThingsKey) {
+    session_.follow_things(text, refused);
   } else if (!text.empty()) {
     session_.follow(std::string(key), std::string(text), refused);
   } else if (key != session_.key()) {

@@ -4,6 +4,7 @@
 #include "app/parts/change.h"
 #include "app/parts/scale.h"
 #include "app/parts/ui.h"
+#include "core/outing/as_text.h"
 
 namespace gs::parts {
 
@@ -192,6 +193,7 @@ void Ui::check_panel() {
   }
   gap();
   paragraph("Source: " + std::string(check.source), "check:source", theme.ink2);
+  answer_foot("check", check.link, check_as_text(check, values, outcome, session.style()));
   gap();
   for (std::size_t i = 0; i < check.results.size(); ++i) {
     const CheckResult& result = check.results[i];

@@ -119,6 +119,9 @@ class Ui {
   void reading_row(R id);                                                        // label, leader, figure, state
   void headline(R id, std::string_view beside, std::string_view spoken_beside);  // the one headline of a sheet
   void why_panel();
+  void show_page(std::string_view page);  // why_foot.cpp: a page of words, in a tab or as a sheet
+  /// Below an answer: its method, and the answer as text to the clipboard.
+  void answer_foot(std::string_view id, Link link, const std::string& as_text);
 
   // --- drawings any sheet may fill
   /// A plot over the column's width. Returns where its reading cursor is wanted, when a hand or a key moved it.

@@ -2,6 +2,7 @@
 // change.
 #include "app/parts/change.h"
 #include "app/parts/ui.h"
+#include "core/outing/as_text.h"
 #include "core/outing/why.h"
 
 namespace gs::parts {
@@ -19,6 +20,7 @@ look::Origin origin_of(Mark mark) {
   switch (mark) {
     case Mark::practice:
       return look::Origin::practice;
+    case Mark::second_hand:  // nobody here saw the source
     case Mark::memory:
       return look::Origin::memory;
     case Mark::yours:
@@ -156,6 +158,7 @@ void Ui::why_panel() {
     lever_row(ease_lever(id));
     note("Limits", std::string(lever(limit_lever(id)).source), "why:limits");
   }
+  answer_foot("why", row_of.link, reading_as_text(id, session.plan(), session.outlook(), session.style()));
   gap(16);
   end_scroll();
   close_group();

@@ -47,14 +47,6 @@ void licence(Ui& ui) {
   ui.wake_at(ui.now_s);
 }
 
-void show_page(Ui& ui, std::string_view page) {
-  ui.session.view.text = platform::open_page(page);
-  if (ui.session.view.text.empty()) return;
-  ui.session.view.sheet = Sheet::text;
-  ui.hand.scroll_to("text", 0);
-  ui.wake_at(ui.now_s);
-}
-
 }  // namespace
 
 void more(Ui& ui) {
@@ -99,6 +91,13 @@ void more(Ui& ui) {
     ui.wake_at(ui.now_s);
   }
   ui.gap();
+  if (ui.button("things", "My own things", parts::Weight::plain, Icon::battery)) {
+    session.view = View{};
+    session.view.sheet = Sheet::things;
+    ui.hand.scroll_to("things", 0);
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap();
   if (ui.button("file:save", "Save a copy as a file", parts::Weight::plain, Icon::count))
     platform::save_file(file_name(session.outing().name), write_outing(session.outing()));
   ui.gap();
@@ -127,9 +126,9 @@ void more(Ui& ui) {
       "more:words", ui.theme.ink);
   ui.gap();
   if (ui.button("page:methods", "How the figures are made", parts::Weight::plain, Icon::why))
-    show_page(ui, "methods.html");
+    ui.show_page("methods.html");
   ui.gap();
-  if (ui.button("page:licences", "Licences", parts::Weight::plain, Icon::count)) show_page(ui, "licences.html");
+  if (ui.button("page:licences", "Licences", parts::Weight::plain, Icon::count)) ui.show_page("licences.html");
   ui.gap(24);
   ui.y = std::max(ui.y, first_bottom);
   ui.end_scroll();

@@ -11,6 +11,7 @@ void link(parts::Ui& ui);     // the open link
 void more(parts::Ui& ui);     // outing, reading aids, files, about
 void text(parts::Ui& ui);     // a page of words
 void outings(parts::Ui& ui);  // all that are kept, and where else one can begin
+void things(parts::Ui& ui);   // the person's own battery, radio, cable, antenna
 void on_air(parts::Ui& ui);
 
 /// A file name a person recognises: letters and digits of the outing's name.

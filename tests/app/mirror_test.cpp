@@ -168,6 +168,15 @@ const std::vector<Screen>& screens() {
          s.open_sample();
          go(s, Sheet::more);
        }},
+      {"my own things",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().keep_thing(OwnGroup::battery);
+         s.session().keep_thing(OwnGroup::cable);
+         s.session().drop_thing(1);
+         go(s, Sheet::things);
+         s.session().view.unfolded = "thing:0";
+       }},
       {"outings",
        [](Stage& s) {
          s.open_sample();
