@@ -95,11 +95,12 @@ void Ui::safety_plan() {
   const bool paced = plan.has(L::safety_people_m);
   const double people_m =
       paced ? plan[L::safety_people_m] : std::max(public_m, out[R::safety_owed_within_m].value) + kPathBeyond_m;
-  const double people_x = reach_of(parts).left_m / 2;
+  // beyond the left end and half a person down, so that the figures lie beside what they are measured from
+  const double end_x = reach_of(parts).left_m, people_x = end_x - people_m, people_y = -kPerson_m / 2;
   scene.things.push_back(
-      {SceneThing::Kind::person, {people_x, people_m}, 0, paced ? "nearest people" : std::string{}});
-  scene.things.push_back({SceneThing::Kind::child, {people_x - 1.2, people_m}, 0, {}});
-  if (paced) scene.dimensions.push_back({{people_x, 0}, {people_x, people_m}, metres(*this, people_m), 0});
+      {SceneThing::Kind::person, {people_x, people_y}, 0, paced ? "nearest people" : std::string{}});
+  scene.things.push_back({SceneThing::Kind::child, {people_x - 1.2, people_y}, 0, {}});
+  if (paced) scene.dimensions.push_back({{people_x, 0}, {end_x, 0}, metres(*this, people_m), 0});
   scene.sentence = told + ". Operator " + metres(*this, operator_m) + ", an evaluation is owed within " +
                    metres(*this, out[R::safety_owed_within_m].value) +
                    (paced ? ", nearest people at " + metres(*this, people_m) : std::string{}) + ".";

@@ -126,15 +126,10 @@ LinkSheet safety() {
            R::rules_power_pct},
           {},
           L::safety_busiest_share_pct,
-          {L::safety_looked_at_lines, L::safety_looked_at_fuse,  L::safety_looked_at_coax,
-           L::safety_people_m,        L::radio_transmit_power_w, L::radio_mode,
-           L::antenna_kind,           L::antenna_frequency_mhz,  L::rules_class,
-           L::rules_region,           L::rules_own_low_mhz,      L::rules_own_high_mhz,
-           L::rules_own_power_w,      L::safety_limits,          L::safety_ground,
-           L::safety_done_rf_touch,   L::safety_done_wire_ends,  L::safety_done_tripping,
-           L::safety_done_mast_fall,  L::safety_done_throw_line, L::safety_done_park_rules,
-           L::safety_done_lithium,    L::safety_done_vehicle,    L::safety_done_hearing,
-           L::safety_done_driving}};
+          {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax, L::safety_people_m,
+           L::radio_transmit_power_w, L::radio_mode, L::antenna_kind, L::antenna_frequency_mhz, L::rules_class,
+           L::rules_region, L::rules_own_low_mhz, L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits,
+           L::safety_ground}};
 }
 
 LinkSheet kit() {

@@ -80,7 +80,8 @@ std::string say_rules(const Plan& plan, const Style& style) {
   if (join.doubtful.doubt != Doubt::none) return "Not allowed: this class has no place for this mode.";
   const rules::Answer& answer = join.answer;
   const std::string class_name(lever(L::rules_class).options()[std::size_t(plan[L::rules_class])].name);
-  const std::string here = dial_text(plan[L::antenna_frequency_mhz], style) + " " + std::string(join.mode->name);
+  const std::string here = dial_text(plan[L::antenna_frequency_mhz], style) + " " +
+                           std::string(radio::modes()[std::size_t(plan[L::radio_mode])].name);
   if (!answer.allowed) {
     const bool below = plan[L::antenna_frequency_mhz] < answer.nearest.dial_low_mhz;
     return "Not allowed, " + here + ": " + why_not(answer.why, class_name) + ". Nearest dial " +
