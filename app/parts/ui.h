@@ -133,6 +133,8 @@ class Ui {
   /// A plot over the column's width. Returns where its reading cursor is wanted, when a hand or a key moved it.
   std::optional<double> plot(const Plot& plot, float height);  // plot.h, plot.cpp
   void to_scale(const Scene& scene, float height);             // to_scale.h, to_scale.cpp
+  void side_view(float height);                                // side_view.cpp: the antenna from the side
+  void swr_plot(float height);                                 // side_view.cpp: SWR and what the set gives
 
   // --- instruments of one sheet each
   void chain_strip(Link open);  // chain_strip.cpp: above every sheet

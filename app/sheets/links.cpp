@@ -120,11 +120,11 @@ LinkSheet feedline() {
 LinkSheet antenna() {
   return {Link::antenna,
           R::antenna_cut_length_m,
-          {},
+          [](Ui& ui) { ui.side_view(ui.phone() ? 260.0F : 360.0F); },
           {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio,
            R::antenna_trim_m, R::antenna_low_m, R::antenna_against_full_db, R::antenna_width_mhz,
            R::antenna_all_wire_m, R::antenna_rope_m},
-          {},
+          [](Ui& ui) { ui.swr_plot(ui.phone() ? 200.0F : 240.0F); },
           L::antenna_apex_m,
           {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_end_m, L::antenna_wire,
            L::antenna_wire_m, L::antenna_dip_mhz, L::antenna_radials, L::antenna_radial_m, L::antenna_whip_m,

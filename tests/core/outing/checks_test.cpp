@@ -293,6 +293,7 @@ constexpr Possible kPossible[] = {
     {"antenna.trim_on", "wanted_mhz", 7.1},
     {"antenna.whip", "height_m", 2.4},
     {"antenna.loading_coil", "height_m", 2.4},
+    {"antenna.whip_sharpness", "height_m", 2.4},
     {"antenna.swr_band", "first_mhz", 7.0},
     {"antenna.swr_band", "first_swr", 2.0},
     {"antenna.swr_band", "second_mhz", 7.1},
