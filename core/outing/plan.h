@@ -40,7 +40,15 @@ struct KitSummary {
 };
 KitSummary sum_up(std::span<const kit::Item> items);
 
-struct StintPlan;
+struct Plan;
+
+/// A stint with its levers resolved: the plan as it is while the stint lasts, without stints of its own. Empty
+/// where the stint changes nothing or is a break.
+struct StintPlan {
+  double from_min;
+  bool on_air;
+  std::vector<Plan> plan;  // none or one
+};
 
 /// Numbers by lever in each lever's unit; choices as the option's index. A missing lever's number is NaN.
 struct Plan {
@@ -63,14 +71,6 @@ struct Plan {
   bool has_all(L first, Rest... rest) const {
     return has(first) && has_all(rest...);
   }
-};
-
-/// A stint with its levers resolved: the plan as it is while the stint lasts, without stints of its own. Empty
-/// where the stint changes nothing or is a break.
-struct StintPlan {
-  double from_min;
-  bool on_air;
-  std::vector<Plan> plan;  // none or one
 };
 
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
