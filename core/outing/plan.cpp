@@ -22,8 +22,9 @@ double option_index(const Lever& row, const std::string& key) {
 
 Plan resolve(const Values& set, const Habits& habits, KitSummary kit) {
   const std::size_t count = lever_count();
-  Plan plan{std::vector<double>(count, std::numeric_limits<double>::quiet_NaN()),
-            std::vector<From>(count, From::missing)};
+  Plan plan;
+  plan.x.assign(count, std::numeric_limits<double>::quiet_NaN());
+  plan.from.assign(count, From::missing);
   plan.kit = std::move(kit);
   if (!habits.licence.empty()) plan.habits.licence = option_index(lever(L::rules_class), habits.licence);
   for (std::size_t i = 0; i < count; ++i) {

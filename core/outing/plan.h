@@ -53,7 +53,7 @@ struct Plan {
   KitSummary kit{};
   Habits habits{};
   std::optional<sky::Date> date{};  // the outing's; nothing while it has none
-  std::vector<StintPlan> stints{};  // by from_min
+  std::vector<StintPlan> stints;    // by from_min; no initializer: clang would want StintPlan whole here
   Happened happened{};
   double operator[](L id) const { return x[std::size_t(id)]; }
   bool has(L id) const { return from[std::size_t(id)] != From::missing; }
