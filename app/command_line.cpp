@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/outing/archive.h"
+#include "core/outing/field_card.h"
 #include "core/outing/report.h"
 
 namespace gs {
@@ -17,6 +18,7 @@ namespace {
 constexpr std::string_view kUsage =
     "groundsheet                                          opens the window\n"
     "groundsheet --evaluate FILE [--set KEY=VALUE]...     every reading of an outing file\n"
+    "groundsheet --card FILE [--set KEY=VALUE]...         everything needed on paper, as text\n"
     "groundsheet --check KEY [--set INPUT=VALUE]...       one small question beside the plan\n"
     "groundsheet --levers | --readings | --checks         the tables\n";
 
@@ -43,7 +45,7 @@ std::string settings_from(int argc, char** argv, int at, std::vector<Setting>& s
   return {};
 }
 
-int evaluate_file(const char* path, const std::vector<Setting>& settings) {
+int evaluate_file(const char* path, const std::vector<Setting>& settings, bool as_card) {
   if (std::filesystem::is_directory(path)) return fail(std::string(path) + ": is a folder, not an outing file");
   std::ifstream file(path, std::ios::binary);
   if (!file) return fail(std::string(path) + ": cannot be read");
@@ -67,7 +69,8 @@ int evaluate_file(const char* path, const std::vector<Setting>& settings) {
     loaded.outing = with(std::move(loaded.outing), id, std::move(read.value));
   }
   const Plan plan = resolve(loaded.outing);
-  std::cout << outlook_json(plan, evaluate(plan));
+  const Outlook outlook = evaluate(plan);
+  std::cout << (as_card ? card_text(field_card(loaded.outing, plan, outlook, {})) : outlook_json(plan, outlook));
   return 0;
 }
 
@@ -96,7 +99,7 @@ bool command_line(int argc, char** argv, int& status) {
   const std::string_view verb = argv[1];
   status = 0;
   std::vector<Setting> settings;
-  if (verb == "--evaluate" || verb == "--check") {
+  if (verb == "--evaluate" || verb == "--card" || verb == "--check") {
     if (argc < 3) {
       status = fail(std::string(verb) + (verb == "--check" ? ": needs a check's key" : ": needs a file"));
       return true;
@@ -105,7 +108,8 @@ bool command_line(int argc, char** argv, int& status) {
       status = fail(why);
       return true;
     }
-    status = verb == "--check" ? work_out_check(argv[2], settings) : evaluate_file(argv[2], settings);
+    status =
+        verb == "--check" ? work_out_check(argv[2], settings) : evaluate_file(argv[2], settings, verb == "--card");
   } else if (argc == 2 && verb == "--levers") {
     std::cout << levers_json();
   } else if (argc == 2 && verb == "--readings") {

@@ -11,7 +11,7 @@ namespace gs {
 Session::Session() : plan_(resolve(outing_)), outlook_(evaluate(plan_, now_)) {}
 
 void Session::changed() {
-  outing_.habits.licence = settings.licence;
+  outing_.habits = {settings.licence, settings.usual};
   plan_ = resolve(outing_);
   pinned_.reset();
   if (outing_.pinned) {
@@ -111,6 +111,16 @@ void Session::go_to_pin() {
   changed();
 }
 
+void Session::make_usual(const std::vector<OwnUsual>& values) {
+  for (const OwnUsual& own : values) {
+    std::erase_if(settings.usual, [&](const OwnUsual& old) { return old.key == own.key; });
+    settings.usual.push_back(own);
+  }
+  const bool unsaved = unsaved_;
+  changed();
+  unsaved_ = unsaved;
+}
+
 void Session::remember_item(const std::string& old_name, const kit::Item& item) {
   std::vector<kit::Item>& own = settings.own_items;
   const auto named = [&own](const std::string& name) {
@@ -186,9 +196,13 @@ bool Session::take_back_contact() {
 }
 
 std::string Session::note_measured(std::string key, Value value, std::optional<double> utc_s) {
-  std::string why = measure(outing_.happened, std::move(key), std::move(value), utc_s);
-  if (why.empty()) changed();
-  return why;
+  Happened next = outing_.happened;
+  std::erase_if(next.measured, [&](const Measured& row) { return row.key == key; });  // it was put right
+  std::string why = measure(next, std::move(key), std::move(value), utc_s);
+  if (!why.empty()) return why;
+  outing_.happened = std::move(next);
+  changed();
+  return {};
 }
 
 std::string value_text(const Plan& plan, L id, const Style& style) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -20,7 +21,14 @@ namespace gs {
 enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card, outings, things };
 
 /// A panel that covers part of the sheet; the chain stays.
-enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten };
+enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten, turned };
+
+/// Of Panel::turned: the reading that is to reach a value, and the levers that may be changed for it.
+struct Turn {
+  R reading = R::count;
+  double wanted = 0, step = 1, most = 1;
+  std::vector<L> levers, may;
+};
 
 struct View {
   Sheet sheet = Sheet::overview;
@@ -34,8 +42,10 @@ struct View {
   std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
-  std::string copied;        // what was last handed to the clipboard: its button says so
-  double flash_until_s = 0;  // of the contact button, monotonic
+  std::string copied;                  // what was last handed to the clipboard: its button says so
+  Turn turn;
+  double flash_until_s = 0;            // of the contact button, monotonic
+  std::set<std::string> adopted = {};  // keys of levers, on the sheet after the outing
 };
 
 class Session {
@@ -100,8 +110,9 @@ class Session {
   /// An item of the person's own making, to be offered again; takes the place of the one called `old_name`.
   void remember_item(const std::string& old_name, const kit::Item& item);
   void forget_item(const std::string& name);
-  void set_date(std::string date);    // ISO 8601
-  void set_licence(std::string key);  // of the settings; the outing is worked out anew
+  void make_usual(const std::vector<OwnUsual>& values);  // of the settings
+  void set_date(std::string date);                       // ISO 8601
+  void set_licence(std::string key);                     // of the settings; the outing is worked out anew
   void pin();
   void unpin();
   void go_to_pin();

@@ -134,9 +134,11 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::outings(ui);
     case Sheet::things:
       return sheets::things(ui);
-    case Sheet::on_air:
     case Sheet::after:
+      return sheets::after(ui);
     case Sheet::card:
+      return sheets::card(ui);
+    case Sheet::on_air:
       return sheets::on_air(ui);
   }
 }

@@ -143,6 +143,32 @@ void result_row(Ui& ui, const CheckResult& result, const Figure& figure, bool fi
   record.live = true;
 }
 
+/// One button that puts all that the check found into the plan, each figure to the digits of its lever.
+void put_results(Ui& ui, const Check& check, const CheckOutcome& outcome) {
+  std::vector<std::pair<L, Value>> sets;
+  std::string first_key, figures;
+  for (std::size_t i = 0; i < check.results.size(); ++i) {
+    const CheckResult& result = check.results[i];
+    if (result.put_into == L::count || outcome.results[i].state == State::unknown) continue;
+    const double scale = std::pow(10, lever(result.put_into).digits);
+    sets.emplace_back(result.put_into, std::round(outcome.results[i].value * scale) / scale);
+    if (first_key.empty()) first_key = result.row.key;
+    figures += (figures.empty() ? "" : ", ") +
+               say_quantity(outcome.results[i].value, result.row.unit, result.row.digits, ui.session.style());
+  }
+  if (sets.empty()) return;
+  if (!ui.button("check:put:" + first_key, "Put " + figures + " into the plan", Weight::main)) return;
+  std::string refused;
+  for (const auto& [id, value] : sets)
+    if (refused.empty()) refused = refusal(id, value);
+  if (refused.empty())
+    ui.session.set_all(sets, std::string(check.question));
+  else
+    ui.session.notes.push_back(refused);
+  ui.session.view.panel = Panel::none;
+  ui.wake_at(ui.now_s);
+}
+
 }  // namespace
 
 void Ui::check_panel() {
@@ -195,18 +221,7 @@ void Ui::check_panel() {
   paragraph("Source: " + std::string(check.source), "check:source", theme.ink2);
   answer_foot("check", check.link, check_as_text(check, values, outcome, session.style()));
   gap();
-  for (std::size_t i = 0; i < check.results.size(); ++i) {
-    const CheckResult& result = check.results[i];
-    if (result.put_into == L::count || outcome.results[i].state == State::unknown) continue;
-    const std::string text =
-        say_quantity(outcome.results[i].value, result.row.unit, result.row.digits, session.style());
-    if (button("check:put:" + std::string(result.row.key), "Put " + text + " into the plan", Weight::main)) {
-      const std::string refused = session.set(result.put_into, std::round(outcome.results[i].value));
-      if (!refused.empty()) session.notes.push_back(refused);
-      view.panel = Panel::none;
-      wake_at(now_s);
-    }
-  }
+  put_results(*this, check, outcome);
   gap(12);
   if (y < inputs_bottom) y = inputs_bottom;
   end_scroll();

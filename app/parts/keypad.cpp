@@ -188,7 +188,7 @@ void Ui::keypad() {
   if (negative) gap();
 
   // foot: Clear, Usual, Set
-  const double usual = row.usual ? row.usual(plan) : std::nan("");
+  const double usual = usual_of(plan, id);
   const bool has_usual = std::isfinite(usual);
   const float keys_bottom = y;
   if (beside) column(left, w, display_bottom);

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "app/parts/ui.h"
+#include "core/outing/live.h"
 
 namespace gs::parts {
 
@@ -14,8 +15,8 @@ namespace gs::parts {
 std::string clock_at(const Session& session, double utc_s);
 /// What the last entry of the tally is called: "the one at 18:09", "3 forgotten"; "" for an empty tally.
 std::string last_entry(const Session& session);
-/// Why the machine's clock is to be doubted, in a sentence, or "".
-std::string clock_doubt(const Session& session);
+/// What is beside the outlook while one is on the air.
+Live live(const Session& session);
 
 void chain_small(Ui& ui);    // on_air_chain.cpp: the six shapes on one line, each a way to its sheet
 void air_clock(Ui& ui);      // on_air_clock.cpp: UTC with seconds, UTC midnight, when to pack

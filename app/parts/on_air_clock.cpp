@@ -35,14 +35,14 @@ Told to_midnight(const Session& session) {
 }
 
 Told to_packing(const Session& session) {
-  const Figure& pack_by = session.outlook()[R::clock_pack_by_min];
-  const double now = local_min_of(session.plan(), session.now(), session.now().utc_s);
-  if (pack_by.state == State::unknown || !std::isfinite(now)) return {"start packing", "", "not known"};
-  const double left = std::floor(pack_by.value - now);
-  const std::string under = "at " + say_quantity(pack_by.value, Unit::clock_minute, 0) + ", leave by " +
-                            say_quantity(session.plan()[L::clock_leave_by_min], Unit::clock_minute, 0);
-  const std::string figure = say_quantity(std::abs(left), Unit::minute, 0, session.style());
-  return {left >= 0 ? "start packing in" : "packing is late by", figure, under};
+  const Live now = live(session);
+  if (!std::isfinite(now.pack_in_min)) return {"start packing", "", "not known"};
+  const std::string under = "at " + say_quantity(now.pack_by_min, Unit::clock_minute, 0) + ", leave by " +
+                            say_quantity(now.leave_by_min, Unit::clock_minute, 0);
+  const double left = std::floor(now.pack_in_min);
+  if (left > 0) return {"start packing in", say_quantity(left, Unit::minute, 0, session.style()), under};
+  return {"start packing", say_quantity(now.pack_by_min, Unit::clock_minute, 0),
+          "it is time: leave by " + say_quantity(now.leave_by_min, Unit::clock_minute, 0)};
 }
 
 void column(Ui& ui, const char* id, const Told& told, float x, Align align, float size, Box box, ImU32 colour) {
@@ -67,7 +67,7 @@ void air_clock(Ui& ui) {
   const float size = narrow ? type::kFigure : type::kHeadline;
   const Box box = ui.take(narrow ? 92 : 100);
   const Told utc = utc_now(ui.session), midnight = to_midnight(ui.session), packing = to_packing(ui.session);
-  const bool doubtful = !clock_doubt(ui.session).empty();
+  const bool doubtful = live(ui.session).clock_doubtful;
   const float half = box.w / 2, third = box.w / 3;
   const ImU32 utc_colour = doubtful ? ui.theme.ink2 : ui.theme.blue;
   if (narrow) {

@@ -42,25 +42,24 @@ struct PaceWords {
   std::string figure, range;  // "5.8", "an hour, 3.6 to 7.9"
 };
 PaceWords pace_words(const Session& session) {
-  const R id = find_reading("pace.now_per_hour");
-  if (id == R::count) return {};
-  const Figure& pace = session.outlook()[id];
+  const Figure& pace = session.outlook()[R::pace_now_per_hour];
   if (pace.state == State::unknown) return {};
   const auto say = [&](double value) { return say_quantity(value, Unit::none, 1, session.style()); };
   return {say(pace.value), "an hour, " + say(pace.low) + " to " + say(pace.high)};
 }
 
-/// One pace with its range, from x to the right or, small, to the left. Returns the width.
+/// One pace with its range. Returns the width.
 float draw_pace(Ui& ui, float x, float base, bool large) {
-  const PaceWords words = pace_words(ui.session);
+  PaceWords words = pace_words(ui.session);
   if (words.figure.empty()) return 0;
   const float size = large ? type::kFigure : type::kLabel, small = large ? type::kBody : type::kTick;
   const float between = large ? 12 : 6;
+  const float room = ui.right() - x - between - ui.pen.width(words.figure, Face::bold, size);
+  if (ui.pen.width(words.range, Face::regular, small) > room) words.range = "an hour";  // the mirror has it all
   const float width =
       ui.pen.width(words.figure, Face::bold, size) + between + ui.pen.width(words.range, Face::regular, small);
-  const float left = large ? x : x - width;
-  const float figure_w = ui.pen.text(left, base, words.figure, Face::bold, size, ui.theme.ink);
-  ui.pen.text(left + figure_w + between, base, words.range, Face::regular, small, ui.theme.ink);
+  const float figure_w = ui.pen.text(x, base, words.figure, Face::bold, size, ui.theme.ink);
+  ui.pen.text(x + figure_w + between, base, words.range, Face::regular, small, ui.theme.ink);
   return width;
 }
 
@@ -93,11 +92,11 @@ void air_count(Ui& ui) {
   const int wanted = std::max(0, target - count);
   if (narrow) {
     strokes(ui, {beside, box.y + 8, box.right() - beside, 40}, count, wanted);
-    const bool fits = ui.pen.width(last, Face::regular, type::kTick) <= box.right() - beside;
-    const std::string shorter = last.substr(last.find(", ") == std::string::npos ? 0 : last.find(", ") + 2);
-    ui.pen.text(beside, base - 36, fits ? last : shorter, Face::regular, type::kTick, ui.theme.ink2);
+    const std::string since =
+        last.find(", ") == std::string::npos ? "" : "last " + last.substr(last.find(", ") + 2);
     ui.pen.text(beside, base - 2, of, Face::bold, type::kValue, ui.theme.ink);
-    draw_pace(ui, box.right(), base - 2, false);
+    draw_pace(ui, beside, base - 36, false);
+    ui.pen.text(box.right(), base - 2, since, Face::regular, type::kTick, ui.theme.ink2, Align::right);
   } else {
     ui.pen.text(beside, base - 80, last, Face::regular, type::kLabel, ui.theme.ink2);
     ui.pen.text(beside, base - 46, of, Face::bold, type::kValue, ui.theme.ink);

@@ -1,4 +1,3 @@
-#include <algorithm>
 #include <cmath>
 
 #include "app/parts/on_air.h"
@@ -21,28 +20,18 @@ std::string last_entry(const Session& session) {
   return "the one at " + clock_at(session, last.at_utc_s);
 }
 
-std::string clock_doubt(const Session& session) {
-  const Happened& happened = session.outing().happened;
-  const double now_s = session.now().utc_s;
-  if (happened.on_air.empty() || !pace::is_instant(now_s)) return {};
-  constexpr double kMostSetBackS = 120;
-  double last_s = happened.on_air.back().from_utc_s;
-  if (!happened.tally.empty()) last_s = std::max(last_s, happened.tally.back().at_utc_s);
-  if (last_s - now_s <= kMostSetBackS) return {};
-  return "Check the clock: it stands before the last contact. Contacts still count.";
-}
+Live live(const Session& session) { return gs::live(session.plan(), session.outlook(), session.now()); }
 
 void air_sentences(Ui& ui) {
   const Session& session = ui.session;
-  if (const std::string doubt = clock_doubt(session); !doubt.empty())
-    ui.paragraph(doubt, "air:clock_doubt", ui.theme.tight);
-  const double ahead = zone_ahead_min(session.plan(), session.now());
-  if (ahead != 0) {
-    const std::string by = say_quantity(std::abs(ahead), Unit::minute, 0, session.style());
-    ui.paragraph("This device's clock is set " + by + (ahead > 0 ? " ahead of" : " behind") +
-                     " the outing's zone. Local times here are the outing's; UTC is the same.",
-                 "air:zone", ui.theme.ink2);
+  const Live now = live(session);
+  if (const std::string words = say_drying(now, session.style()); !words.empty()) {
+    ui.paragraph(words, "air:drying", ui.theme.tight);
+    ui.last_node().live = true;
   }
+  if (const std::string words = say_clock(now, session.style()); !words.empty())
+    ui.paragraph(words, now.clock_doubtful ? "air:clock_doubt" : "air:zone",
+                 now.clock_doubtful ? ui.theme.tight : ui.theme.ink2);
 }
 
 }  // namespace gs::parts

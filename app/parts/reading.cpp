@@ -67,22 +67,31 @@ std::string change_spoken(const Session& session, R id) {
   return {};
 }
 
+std::string range_text(R id, const Figure& figure, const Style& style) {
+  if (figure.state == State::unknown) return {};
+  const Reading& row = reading(id);
+  // printed alike, it is one figure
+  if (print_quantity(figure.low, row.unit, row.digits).number ==
+      print_quantity(figure.high, row.unit, row.digits).number)
+    return {};
+  return say_quantity(figure.low, row.unit, row.digits, style) + " to " +
+         say_quantity(figure.high, row.unit, row.digits, style);
+}
+
 void Ui::reading_row(R id) {
   const Figure& figure = session.outlook()[id];
   const Reading& row_of = reading(id);
-  const std::string text = figure_text(id, figure, session.style());
+  const std::string range = range_text(id, figure, session.style());
+  const bool spread = !range.empty();
+  // Beyond what was tested no single figure is to be trusted: the range stands in its place.
+  const bool range_first = spread && figure.doubt == Doubt::outside_tested;
+  const std::string text = range_first ? range : figure_text(id, figure, session.style());
   const std::string why_not = reason(session.plan(), id, figure, session.style());
   const bool known = figure.state != State::unknown;
   const Change change = change_of(session, id);
   const bool shows_change = change.kind == Change::Kind::better || change.kind == Change::Kind::worse ||
                             change.kind == Change::Kind::other;
-  const std::string range = known && figure.low != figure.high
-                                ? say_quantity(figure.low, row_of.unit, row_of.digits, session.style()) + " to " +
-                                      say_quantity(figure.high, row_of.unit, row_of.digits, session.style())
-                                : std::string{};
   // The second line says what the first cannot: why it is not known, what it may be, how far it moved.
-  const bool spread = known && print_quantity(figure.low, row_of.unit, row_of.digits).number !=
-                                   print_quantity(figure.high, row_of.unit, row_of.digits).number;
   const std::string second = !known || figure.doubt != Doubt::none ? why_not
                              : spread                              ? "may be " + range
                                                                    : std::string{};
@@ -132,10 +141,13 @@ void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken)
   const Figure& figure = session.outlook()[id];
   const Reading& row_of = reading(id);
   const bool known = figure.state != State::unknown;
-  const std::string text = figure_text(id, figure, session.style());
+  const std::string range = range_text(id, figure, session.style());
+  const bool range_first = !range.empty() && figure.doubt == Doubt::outside_tested;
+  const std::string text = range_first ? range : figure_text(id, figure, session.style());
   const Box box = take(58);
   const float base = box.y + 42;
-  const float figure_w = known ? pen.figure(box.x, base, text, type::kHeadline, theme.ink) : 64;
+  const float figure_w =
+      known ? pen.figure(box.x, base, text, range_first ? type::kFigure : type::kHeadline, theme.ink) : 64;
   if (!known) pen.line({box.x, base - 14}, {box.x + 64, base - 14}, theme.ink2, 5);
   const Standing link = standing(session.outlook(), row_of.link);
   float line_x = box.x + figure_w + 18;
@@ -147,7 +159,12 @@ void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken)
   const float room = box.right() - name_x;
   if (pen.width(row_of.name, Face::regular, type::kBody) <= room)
     pen.text(name_x, first, row_of.name, Face::regular, type::kBody, theme.ink2);
-  const std::string second = known ? std::string(beside) : reason(session.plan(), id, figure, session.style());
+  std::string second = known ? std::string(beside) : reason(session.plan(), id, figure, session.style());
+  if (range_first) {
+    second = "outside what was tested: the range counts";
+  } else if (!range.empty()) {
+    second = "may be " + range + (second.empty() ? "" : ". " + second);
+  }
   const std::vector<std::string_view> lines = pen.lines(second, box.right() - line_x, Face::regular, type::kLabel);
   float second_base = first + 24;
   for (const std::string_view line : lines) {
@@ -158,6 +175,7 @@ void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken)
   mirror::Node& record = node(
       Role::status, std::string(row_of.key),
       std::string(row_of.name) + ", " + figure_spoken(id, figure, session.plan(), session.style()) +
+          (range.empty() ? "" : ", may be " + range) +
           (known && !beside_spoken.empty() ? ". " + std::string(beside_spoken) : "") + change_spoken(session, id),
       box);
   record.live = true;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/parts/scale.h"
+#include "app/parts/stepper.h"
 #include "app/parts/time_line.h"
 
 namespace gs::parts {
@@ -20,48 +21,6 @@ namespace {
 constexpr double kStepMin = 5, kBreakMin = 30;
 
 std::string clock_text(double minutes) { return say_quantity(minutes, Unit::clock_minute, 0); }
-
-/// A number between two round steppers, a slider for keys and assistive technology. The new value when it moved.
-struct Stepped {
-  std::string id, name, text;
-  double value, least, most, step;
-};
-std::optional<double> stepper_row(Ui& ui, const Stepped& row) {
-  const Box box = ui.take(60);
-  const float value_w = std::max(104.0F, ui.pen.figure_width(row.text, type::kLead) + 16);
-  const Box more{box.right() - 52, box.y + 4, 52, 52}, less{more.x - value_w - 52 - 16, box.y + 4, 52, 52};
-  const std::vector<std::string_view> label =
-      ui.pen.lines(row.name, less.x - box.x - 8, Face::regular, type::kBody);
-  float base = look::Pen::centred(box.mid_y(), type::kBody) - float(label.size() - 1) * 11;
-  for (const std::string_view line : label) {
-    ui.pen.text(box.x, base, line, Face::regular, type::kBody, ui.theme.ink);
-    base += 22;
-  }
-  ui.pen.figure((less.right() + more.x) / 2, look::Pen::centred(box.mid_y(), type::kLead), row.text, type::kLead,
-                ui.theme.ink, look::Align::centre);
-  mirror::Node record;
-  record.role = Role::slider;
-  record.id = row.id;
-  record.name = row.name;
-  record.value = row.text;
-  record.now = row.value;
-  record.least = row.least;
-  record.most = row.most;
-  record.step = row.step;
-  ui.target(std::move(record), {less.right() + 8, box.y + 4, more.x - less.right() - 16, 52}, 10);
-  int steps = 0;
-  if (ui.icon_button(less, row.id + ":less", "Less " + row.name, Icon::minus, ui.theme.ink)) --steps;
-  ui.pen.ring({less.mid_x(), less.mid_y()}, 25, ui.theme.ink, look::stroke::kRule);
-  if (ui.icon_button(more, row.id + ":more", "More " + row.name, Icon::plus, ui.theme.ink)) ++steps;
-  ui.pen.ring({more.mid_x(), more.mid_y()}, 25, ui.theme.ink, look::stroke::kRule);
-  if (const auto step = ui.asked.steps.find(row.id); step != ui.asked.steps.end()) steps += step->second;
-  std::optional<double> wanted;
-  if (steps != 0) wanted = std::clamp(row.value + steps * row.step, row.least, row.most);
-  if (const auto set = ui.asked.set.find(row.id); set != ui.asked.set.end())
-    wanted = std::clamp(set->second, row.least, row.most);
-  if (wanted && *wanted == row.value) wanted.reset();
-  return wanted;
-}
 
 const Value* value_in(const Stint& stint, L id) {
   for (const auto& [lever_id, value] : stint.set)

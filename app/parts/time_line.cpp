@@ -58,7 +58,7 @@ void Ui::time_line() {
     return;
   }
   const double arrive = plan[L::clock_arrive_min], leave = plan[L::clock_leave_by_min];
-  const double pack_by = out[R::clock_pack_by_min].value, starts = arrive + plan[L::clock_set_up_min];
+  const double pack_by = out[R::clock_pack_by_min].value, starts = out[R::clock_starts_min].value;
   const double ends = starts + on_air.value;  // the battery may end it before packing starts
   const Figure& lasts = out[R::power_lasts_until_min];
   const bool battery_known = lasts.state != State::unknown;

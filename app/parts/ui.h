@@ -13,6 +13,7 @@
 #include "app/parts/hand.h"
 #include "app/parts/typing.h"
 #include "app/session.h"
+#include "core/outing/findings_feedline.h"
 
 namespace gs::parts {
 
@@ -124,10 +125,17 @@ class Ui {
   /// Below an answer: its method, and the answer as text to the clipboard.
   void answer_foot(std::string_view id, Link link, const std::string& as_text);
 
+  // --- turned round (turn_round.cpp): what one lever would have to be
+  void turn_target();   // the value to reach, with steppers
+  void turn_answers();  // a lever an answer, each taken by a tap
+  void turn_choices();  // which levers may change, and the way back
+
   // --- drawings any sheet may fill
   /// A plot over the column's width. Returns where its reading cursor is wanted, when a hand or a key moved it.
   std::optional<double> plot(const Plot& plot, float height);  // plot.h, plot.cpp
   void to_scale(const Scene& scene, float height);             // to_scale.h, to_scale.cpp
+  void side_view(float height);                                // side_view.cpp: the antenna from the side
+  void swr_plot(float height);                                 // side_view.cpp: SWR and what the set gives
 
   // --- instruments of one sheet each
   void chain_strip(Link open);  // chain_strip.cpp: above every sheet
@@ -135,13 +143,16 @@ class Ui {
   void chain_column();          // chain_column.cpp: phone
   /// Safety, Clock, Kit in a box; across: side by side, or a row each where they would not fit. Returns the height
   /// used.
-  float alongside(look::Box box, bool across);  // alongside.cpp
-  void watts_bar();                             // watts_bar.cpp
-  void rolls(int most);                         // rolls.cpp: what another roll would change
-  void check_panel();                           // check_panel.cpp
-  void time_line();                             // time_line.cpp: arrival to leave-by, the battery under it
-  void what_ifs(int most);                      // what_ifs.cpp: one step of each lever that helps
-  void kit_list();                              // kit_list.cpp: what is carried, its spares, what else may come
+  float alongside(look::Box box, bool across);       // alongside.cpp
+  void watts_bar();                                  // watts_bar.cpp
+  void findings(const std::vector<Finding>& found);  // findings.cpp: what figures mean, in sentences
+  void loss_plot();         // line_plots.cpp: loss of the feed line by frequency, published points as dots
+  void along_plot();        // SWR and voltage along it; nothing while no impedance is known
+  void rolls(int most);     // rolls.cpp: what another roll would change
+  void check_panel();       // check_panel.cpp
+  void time_line();         // time_line.cpp: arrival to leave-by, the battery under it
+  void what_ifs(int most);  // what_ifs.cpp: one step of each lever that helps
+  void kit_list();          // kit_list.cpp: what is carried, its spares, what else may come
   /// cautions.cpp: what to look at, to do, to know; on another link's sheet those that it raises.
   void cautions(Link link);
   void may_transmit();  // cautions.cpp: may one transmit here, in one line

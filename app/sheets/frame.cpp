@@ -82,13 +82,31 @@ void lever_or_list(Ui& ui, L id) {
   }
 }
 
-void levers(Ui& ui, const LinkSheet& sheet, bool with_slider) {
+std::string turn_question(const Ui& ui, const LinkSheet& sheet) {
+  return sheet.turn.question ? sheet.turn.question(ui.session) : std::string{};
+}
+
+void turn_offer(Ui& ui, const LinkSheet& sheet) {
+  const std::string question = turn_question(ui, sheet);
+  if (question.empty()) return;
+  if (ui.button("turn:open", question, parts::Weight::main, Icon::turn)) {
+    ui.session.view.turn = sheet.turn.turn(ui.session);
+    ui.session.view.panel = Panel::turned;
+    ui.hand.scroll_to("sheet", 0);
+    ui.hand.scroll_to("controls", 0);
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap();
+}
+
+void levers(Ui& ui, const LinkSheet& sheet, bool with_slider, bool turn_here) {
   if (with_slider && sheet.slider != L::count) {
     ui.slider(sheet.slider);
     ui.gap();
   }
   for (const L id : sheet.levers) lever_or_list(ui, id);
   ui.gap();
+  if (turn_here) turn_offer(ui, sheet);
   for (const Check& check : checks()) {
     if (check.link != sheet.link) continue;
     if (ui.button("open:" + std::string(check.key), check.question, parts::Weight::plain, Icon::why))
@@ -124,6 +142,10 @@ void panel_here(Ui& ui) {
       return ui.keypad();
     case Panel::choices:
       return choices(ui);
+    case Panel::turned:
+      ui.turn_target();
+      ui.gap();
+      return ui.turn_choices();
     case Panel::none:
     case Panel::pin:
     case Panel::forgotten:
@@ -134,17 +156,27 @@ void panel_here(Ui& ui) {
 /// One column: on a phone the open slider is fixed at the foot, everything else scrolls above it.
 void one_column(Ui& ui, const LinkSheet& sheet, Box area) {
   const Panel panel = ui.session.view.panel;
-  const bool foot = ui.phone() && sheet.slider != L::count;
+  const bool foot = ui.phone() && sheet.slider != L::count && panel != Panel::turned;
   ui.column(area.x, area.w, area.y);
   const float foot_h = foot ? ui.slider_height(sheet.slider) + 16 : 0.0F;
   ui.begin_scroll("sheet", {ui.surface.x, area.y, ui.surface.w, area.h - foot_h});
   ui.column(area.x, area.w, ui.y + 4);
+  if (panel == Panel::turned) {
+    ui.turn_target();
+    ui.gap();
+    ui.turn_answers();
+    ui.gap();
+    ui.turn_choices();
+    ui.gap(16);
+    ui.end_scroll();
+    return;
+  }
   figures(ui, sheet);
   ui.gap(16);
   if (panel == Panel::keypad || panel == Panel::choices) {
     panel_here(ui);
   } else {
-    levers(ui, sheet, !foot);
+    levers(ui, sheet, !foot, true);
   }
   ui.gap(16);
   ui.end_scroll();
@@ -169,7 +201,11 @@ void two_columns(Ui& ui, const LinkSheet& sheet, Box area) {
   } else {
     ui.begin_scroll("sheet", {draw_x, area.y, draw_w, area.h});
     ui.column(draw_x, draw_w - kScrollMark, ui.y + 8);
-    figures(ui, sheet);
+    if (panel == Panel::turned) {
+      ui.turn_answers();
+    } else {
+      figures(ui, sheet);
+    }
     ui.gap(16);
     ui.end_scroll();
   }
@@ -178,11 +214,21 @@ void two_columns(Ui& ui, const LinkSheet& sheet, Box area) {
     panel_here(ui);
     return;
   }
-  ui.begin_scroll("controls", {hand_x, area.y, hand_w, area.h});
+  // the sheet's question turned round stands at the foot of the controls
+  const bool asks = panel != Panel::turned && !turn_question(ui, sheet).empty();
+  const float asks_h = asks ? 72.0F : 0.0F;
+  ui.begin_scroll("controls", {hand_x, area.y, hand_w, area.h - asks_h});
   ui.column(hand_x, hand_w - kScrollMark, ui.y);
-  levers(ui, sheet, true);
+  if (panel == Panel::turned) {
+    panel_here(ui);
+  } else {
+    levers(ui, sheet, true, false);
+  }
   ui.gap(16);
   ui.end_scroll();
+  if (!asks) return;
+  ui.column(hand_x, hand_w - kScrollMark, area.bottom() - asks_h + 8);
+  turn_offer(ui, sheet);
 }
 
 }  // namespace

@@ -10,6 +10,12 @@
 
 namespace gs::sheets {
 
+/// The sheet's question turned round: which levers may change so that the headline reaches a value.
+struct TurnOffer {
+  std::function<std::string(const Session&)> question;  // "Which battery for 3 h 00?"; "" where there is none
+  std::function<Turn(const Session&)> turn;
+};
+
 struct LinkSheet {
   Link link;
   R headline;                               // count: none
@@ -18,7 +24,11 @@ struct LinkSheet {
   std::function<void(parts::Ui&)> below;    // under the readings; may be empty
   L slider;                                 // the lever that lies open; count: none
   std::vector<L> levers;                    // rows
+  TurnOffer turn{};                         // may be empty
 };
+
+/// The drawing of the Battery sheet (discharge.cpp).
+void discharge(parts::Ui& ui);
 
 void link_sheet(parts::Ui& ui, const LinkSheet& sheet);
 

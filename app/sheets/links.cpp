@@ -1,4 +1,7 @@
 // What each link's sheet shows, in order.
+#include <algorithm>
+#include <cmath>
+
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
 
@@ -27,10 +30,43 @@ void ways_of_the_day(Ui& ui) {
   way("day:card", "Field card", parts::Weight::plain, look::Icon::count, Sheet::card);
 }
 
+/// Hours that a person would ask for next: the stay, where the battery does not make it, else an hour more.
+double hours_to_ask(const Session& session) {
+  const double runtime_h = session.outlook()[R::power_runtime_h].value;
+  const double stay_h = (session.outlook()[R::clock_pack_by_min].value - session.plan()[L::clock_arrive_min] -
+                         session.plan()[L::clock_set_up_min]) /
+                        60;
+  if (!std::isfinite(runtime_h)) return runtime_h;
+  if (std::isfinite(stay_h) && stay_h > runtime_h) return std::ceil(4 * stay_h - 1e-9) / 4;
+  return std::min(99.0, std::floor(runtime_h) + 1);
+}
+
+TurnOffer which_battery() {
+  return {
+      [](const Session& session) {
+        const double hours = hours_to_ask(session);
+        return std::isfinite(hours)
+                   ? "Which battery for " + say_quantity(hours, Unit::hour, 0, session.style()) + "?"
+                   : std::string{};
+      },
+      [](const Session& session) {
+        Turn turn;
+        turn.reading = R::power_runtime_h;
+        turn.wanted = hours_to_ask(session);
+        turn.step = 0.25;
+        turn.most = 100;
+        turn.levers = {
+            L::battery_capacity_ah, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::spare_capacity_ah,
+            L::lead_wire,           L::lead_length_m,          L::battery_reserve_pct};
+        turn.may = {L::battery_capacity_ah, L::radio_transmit_power_w, L::radio_transmit_share_pct};
+        return turn;
+      }};
+}
+
 LinkSheet battery() {
   return {Link::battery,
           R::power_runtime_h,
-          {},
+          discharge,
           {R::power_spare_min, R::power_lasts_until_min, R::power_left_at_leave_by_pct, R::power_average_current_a,
            R::power_supply_at_key_down_v, R::pace_mah_per_contact},
           {},
@@ -38,21 +74,22 @@ LinkSheet battery() {
           {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
            L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
            L::battery_max_current_a, L::battery_cut_off_v, L::spare_capacity_ah, L::radio_accessories_a,
-           L::radio_over_s}};
+           L::radio_over_s},
+          which_battery()};
 }
 
 LinkSheet radio() {
-  return {
-      Link::radio,
-      R::power_supply_at_key_down_v,
-      {},
-      {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
-       R::radio_turned_down_w, R::power_runtime_h},
-      {},
-      L::radio_transmit_power_w,
-      {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
-       L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
-       L::lead_length_m, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner, L::radio_fold_back_swr}};
+  return {Link::radio,
+          R::power_supply_at_key_down_v,
+          {},
+          {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
+           R::radio_turned_down_w, R::power_runtime_h},
+          {},
+          L::radio_transmit_power_w,
+          {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
+           L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
+           L::lead_length_m, L::lead_contacts_ohm, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner,
+           L::radio_fold_back_swr}};
 }
 
 LinkSheet feedline() {
@@ -60,22 +97,34 @@ LinkSheet feedline() {
           R::feedline_power_to_antenna_w,
           [](Ui& ui) { ui.watts_bar(); },
           {R::feedline_arrives_pct, R::feedline_total_loss_db, R::feedline_swr_at_radio, R::antenna_swr,
-           R::radio_turned_down_w, R::feedline_matched_loss_db, R::feedline_weight_g},
-          [](Ui& ui) { ui.rolls(5); },
+           R::radio_turned_down_w, R::feedline_matched_loss_db, R::feedline_weight_g, R::feedline_highest_v,
+           R::feedline_radio_r_ohm, R::feedline_radio_x_ohm},
+          [](Ui& ui) {
+            ui.findings(feedline_findings(ui.session.plan(), ui.session.outlook(), ui.session.style()));
+            ui.gap();
+            ui.rolls(5);
+            ui.gap();
+            ui.loss_plot();
+            ui.along_plot();
+          },
           L::feedline_length_m,
-          {L::feedline_cable, L::antenna_frequency_mhz, L::radio_transmit_power_w, L::radio_full_power_w,
-           L::feedline_measured_swr, L::feedline_measured_at, L::antenna_feed_r_ohm, L::antenna_feed_x_ohm,
-           L::radio_tuner, L::radio_fold_back_swr, L::feedline_roll_loss_pct}};
+          {L::feedline_cable,           L::antenna_frequency_mhz,     L::radio_transmit_power_w,
+           L::radio_full_power_w,       L::feedline_measured_swr,     L::feedline_measured_at,
+           L::antenna_feed_r_ohm,       L::antenna_feed_x_ohm,        L::radio_tuner,
+           L::radio_fold_back_swr,      L::feedline_roll_loss_pct,    L::feedline_temperature_c,
+           L::feedline_second_length_m, L::feedline_second_cable,     L::feedline_plug_pairs,
+           L::feedline_choke_db,        L::feedline_own_loss_db,      L::feedline_own_at_mhz,
+           L::feedline_own_second_db,   L::feedline_own_second_at_mhz}};
 }
 
 LinkSheet antenna() {
   return {Link::antenna,
           R::antenna_cut_length_m,
-          {},
+          [](Ui& ui) { ui.side_view(ui.phone() ? 260.0F : 360.0F); },
           {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio,
            R::antenna_trim_m, R::antenna_low_m, R::antenna_against_full_db, R::antenna_width_mhz,
            R::antenna_all_wire_m, R::antenna_rope_m},
-          {},
+          [](Ui& ui) { ui.swr_plot(ui.phone() ? 200.0F : 240.0F); },
           L::antenna_apex_m,
           {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_end_m, L::antenna_wire,
            L::antenna_wire_m, L::antenna_dip_mhz, L::antenna_radials, L::antenna_radial_m, L::antenna_whip_m,
@@ -98,7 +147,8 @@ LinkSheet contacts() {
   return {Link::contacts,
           R::pace_chance_of_target_pct,
           [](Ui& ui) { ui.time_line(); },
-          {R::pace_expected_contacts, R::clock_on_air_min, R::power_lasts_until_min, R::pace_mah_per_contact},
+          {R::pace_expected_contacts, R::pace_so_far, R::pace_now_per_hour, R::pace_sure_min, R::clock_on_air_min,
+           R::power_lasts_until_min, R::pace_mah_per_contact},
           ways_of_the_day,
           L::pace_per_hour,
           {L::pace_target, L::pace_spread_pct, L::pace_day_rule, L::clock_arrive_min, L::clock_leave_by_min}};
@@ -108,7 +158,8 @@ LinkSheet clock() {
   return {Link::clock,
           R::clock_on_air_min,
           [](Ui& ui) { ui.time_line(); },
-          {R::clock_pack_by_min, R::power_lasts_until_min, R::power_spare_min, R::pace_chance_of_target_pct},
+          {R::clock_starts_min, R::clock_late_min, R::clock_pack_by_min, R::power_lasts_until_min,
+           R::power_spare_min, R::pace_chance_of_target_pct},
           [](Ui& ui) {
             parts::stints(ui);
             ui.gap();

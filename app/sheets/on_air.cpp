@@ -119,29 +119,18 @@ void counting(Ui& ui) {
   lesser_buttons(ui);
 }
 
-/// What a start now would cost against the plan, in a sentence; "" where it costs nothing or is not known.
-std::string cost_of_starting(const Session& session) {
-  const Plan& plan = session.plan();
-  const double now = minute_now(plan, session.now());
-  if (!std::isfinite(now) || !plan.has_all(L::clock_arrive_min, L::clock_set_up_min)) return {};
-  const double late = std::floor(now - plan[L::clock_arrive_min] - plan[L::clock_set_up_min]);
-  Plan started = plan;
-  if (!start_on_air(started.happened, session.now().utc_s)) return {};
-  const Outlook outlook = evaluate(started, session.now());
-  const Figure& was = session.outlook()[R::pace_chance_of_target_pct];
-  const Figure& then = outlook[R::pace_chance_of_target_pct];
-  std::string text = "By the plan you are on the air from " +
-                     say_quantity(plan[L::clock_arrive_min] + plan[L::clock_set_up_min], Unit::clock_minute, 0) +
-                     ".";
-  if (late > 0)
-    text += " Starting now is " + say_quantity(late, Unit::minute, 0, session.style()) +
-            " late; leave by stays, so the time on the air is shorter.";
-  if (late < 0) text += " Starting now is " + say_quantity(-late, Unit::minute, 0, session.style()) + " early.";
-  if (was.state != State::unknown && then.state != State::unknown)
-    text += " Chance of the target: " + parts::figure_text(R::pace_chance_of_target_pct, was, session.style()) +
-            " as planned, " + parts::figure_text(R::pace_chance_of_target_pct, then, session.style()) +
-            " from now on.";
-  return text;
+/// When the plan begins, and what beginning later costs.
+std::string about_the_start(const Session& session) {
+  const Live now = parts::live(session);
+  if (!std::isfinite(now.planned_start_min)) return {};
+  const std::string planned =
+      "By the plan you are on the air from " + say_quantity(now.planned_start_min, Unit::clock_minute, 0) + ".";
+  const std::string late = say_late(now, session.style());
+  if (late.empty()) return planned;
+  const Figure& chance = session.outlook()[R::pace_chance_of_target_pct];
+  if (chance.state == State::unknown) return planned + " Now it is " + late;
+  return planned + " Now it is " + late + " Leave by stays. Chance of the target from now on: " +
+         parts::figure_text(R::pace_chance_of_target_pct, chance, session.style()) + ".";
 }
 
 void start(Ui& ui) {
@@ -156,7 +145,7 @@ void start(Ui& ui) {
   ui.gap();
   const platform::Today today = platform::today();
   if (std::isfinite(minute_now(session.plan(), session.now()))) {
-    if (const std::string cost = cost_of_starting(session); !cost.empty())
+    if (const std::string cost = about_the_start(session); !cost.empty())
       ui.paragraph(cost, "air:cost", ui.theme.ink);
     ui.gap(16);
     if (ui.button("air:start",

@@ -13,6 +13,8 @@ void text(parts::Ui& ui);     // a page of words
 void outings(parts::Ui& ui);  // all that are kept, and where else one can begin
 void things(parts::Ui& ui);   // the person's own battery, radio, cable, antenna
 void on_air(parts::Ui& ui);
+void card(parts::Ui& ui);   // field card
+void after(parts::Ui& ui);  // planned beside what happened
 
 /// A file name a person recognises: letters and digits of the outing's name.
 std::string file_name(std::string_view outing_name);

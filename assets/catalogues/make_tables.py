@@ -17,7 +17,8 @@ HERE = pathlib.Path(__file__).resolve().parent
 EVIDENCE = ["seen", "second hand", "memory", "practice"]
 
 CABLE_COLUMNS = ("key name status z0_ohm velocity_factor law k0 k1 k2 lowest_mhz highest_mhz mass_g_per_m"
-                 " diameter_mm fit_note loss_evidence loss_source body_evidence body_source").split()
+                 " diameter_mm fit_note loss_evidence loss_source body_evidence body_source rating_w_db_per_100m"
+                 " working_vrms rating_evidence rating_source").split()
 POINT_COLUMNS = "key frequency_mhz attenuation_db_per_100m half_step_db_per_100m evidence source".split()
 LIMIT_COLUMNS = "key limit ease over evidence source".split()
 
@@ -184,13 +185,17 @@ def cable_table(folder):
         numbers += [row.number(c, least=0) for c in ("k0", "k1", "k2", "lowest_mhz", "highest_mhz",
                                                      "mass_g_per_m", "diameter_mm")]
         numbers.append(worst_fit_pct(row, own))
+        ratings = [row.number(c, least=0) for c in ("rating_w_db_per_100m", "working_vrms")]
+        rated = any(ratings)  # without a rating there is nothing to have a source for
+        rating_evidence = enumerator(row.evidence("rating_evidence")) if rated else "Evidence::practice"
+        rating_source = row.text("rating_source") if rated else ""
         retired = "true" if row.one_of("status", ["offered", "retired"]) == "retired" else "false"
         lines += [f"    {{{quoted(row.text('key'))}, {quoted(row.text('name'))}, {retired}, "
                   f"{', '.join(map(repr, numbers))},",
                   f"     {quoted(row.cells['fit_note'].strip())},",
                   f"     {enumerator(row.evidence('loss_evidence'))}, {quoted(row.text('loss_source'))},",
-                  f"     {enumerator(row.evidence('body_evidence'))}, {quoted(row.text('body_source'))}, "
-                  f"kPoints{index}}},"]
+                  f"     {enumerator(row.evidence('body_evidence'))}, {quoted(row.text('body_source'))},",
+                  f"     {ratings[0]!r}, {ratings[1]!r}, {rating_evidence}, {quoted(rating_source)}, kPoints{index}}},"]
     return table_file("core/feedline/cable.h", "gs::feedline", "Cable", "cables", arrays, lines)
 
 

@@ -10,6 +10,10 @@ CURRENT_MAXIMA = "middle base feed_and_opposite".split()
 KIND_COLUMNS = ("key name status shape cut_constant_ft_mhz cut_evidence cut_source radiation_ohm feed_ohm feed_lowest_ohm"
                 " feed_highest_ohm ground_ohm transformer_ratio transformer_db usual_swr feed_evidence feed_source wires supports"
                 " rig_note current_maximum set_up_min pack_down_min work_evidence work_source").split()
+WIRE_COLUMNS = "key name status diameter_mm mass_lb_per_1000_ft breaking_lbf evidence source".split()
+TRANSFORMER_COLUMNS = "key name status ratio loss_db evidence source".split()
+GRAMS_PER_METRE = 453.59237 / 304.8  # pounds for 1000 feet, exact
+NEWTONS_PER_LBF = 4.4482216152605  # exact
 RADIAL_COLUMNS = "key radials loss_ohm loss_lowest_ohm loss_highest_ohm evidence source".split()
 
 
@@ -76,6 +80,35 @@ def radial_table(folder):
     return table_file("core/antenna/radials.h", "gs::antenna", "RadialRow", "radials", [], lines)
 
 
+def retired(row):
+    return "true" if row.one_of("status", ["offered", "retired"]) == "retired" else "false"
+
+
+def wire_table(folder):
+    rows = read_rows(folder, "antenna-wires.csv", WIRE_COLUMNS)
+    refuse_duplicates(rows, "key")
+    lines = []
+    for row in rows:
+        mass = row.number("mass_lb_per_1000_ft", above=0) * GRAMS_PER_METRE
+        breaking = row.number("breaking_lbf", above=0) * NEWTONS_PER_LBF
+        lines += [f"    {{{quoted(row.text('key'))}, {quoted(row.text('name'))}, {retired(row)},",
+                  f"     {row.number('diameter_mm', above=0)!r}, {mass!r}, {breaking!r}, {enumerator(row.evidence('evidence'))},",
+                  f"     {quoted(row.text('source'))}}},"]
+    return table_file("core/antenna/wires.h", "gs::antenna", "WireRow", "wires", [], lines)
+
+
+def transformer_table(folder):
+    rows = read_rows(folder, "antenna-transformers.csv", TRANSFORMER_COLUMNS)
+    refuse_duplicates(rows, "key")
+    lines = []
+    for row in rows:
+        lines += [f"    {{{quoted(row.text('key'))}, {quoted(row.text('name'))}, {retired(row)},",
+                  f"     {row.number('ratio', least=1)!r}, {row.number('loss_db', least=0)!r}, {enumerator(row.evidence('evidence'))},",
+                  f"     {quoted(row.text('source'))}}},"]
+    return table_file("core/antenna/wires.h", "gs::antenna", "TransformerRow", "transformers", [], lines)
+
+
 def tables(folder):
     """{file name: C++ text}; a row that is not complete is refused with its file, row and column."""
-    return {"antenna_kind_table.cpp": kind_table(folder), "radial_table.cpp": radial_table(folder)}
+    return {"antenna_kind_table.cpp": kind_table(folder), "radial_table.cpp": radial_table(folder),
+            "antenna_wire_table.cpp": wire_table(folder), "antenna_transformer_table.cpp": transformer_table(folder)}

@@ -8,6 +8,8 @@ namespace gs::battery {
 namespace {
 
 constexpr double kNever = std::numeric_limits<double>::infinity();
+// Stretches are added up to the hours on the air: what rounding leaves between the two is no time at all.
+constexpr double kRoundingH = 1e-9;
 
 /// Where one stands in the stretches.
 struct Place {
@@ -50,13 +52,14 @@ Course course_of(std::span<const Carry> packs, std::span<const Stretch> stretche
       const double ends_h = ended ? kNever : end.hours;
       const double run_h = std::min({ends_h, place.room_h(), ended ? on_air_h - now_h : kLongestH - now_h});
       const double on_air_part_h = std::clamp(on_air_h - now_h, 0.0, run_h);
-      if (now_h < on_air_h || (i == 0 && now_h == 0)) {
+      if (now_h < on_air_h - kRoundingH || (i == 0 && now_h == 0)) {
         // beyond its end a pack is only looked at until its reserve
         const double looked_h = ended ? std::min(on_air_part_h, end.by_reserve_h) : on_air_part_h;
         double v = kNever;
         if (!reserve_reached) v = least_supply_v(law, state, load, looked_h);
-        // Changed just at the floor: rounding must not put it below.
-        if (!ended && end.by == EndBy::minimum_supply && end.hours > 0) v = std::max(v, floors.minimum_supply_v);
+        // Until it ends, whatever ends it, the set was kept on: neither rounding nor an over that its end cuts
+        // short may put the supply below what would have ended it.
+        if (!ended && end.hours > 0) v = std::max(v, floors.minimum_supply_v);
         course.least_v = std::min(course.least_v, v);
         reserve_reached = reserve_reached || end.by_reserve_h <= on_air_part_h;
         on_air_state = after(law, state, load, on_air_part_h);

@@ -35,6 +35,10 @@ struct Cable {
   std::string_view loss_source;
   Evidence body_evidence;  // of z0, velocity factor, mass and diameter
   std::string_view body_source;
+  double rating_w_db_per_100m;  // average power x attenuation that warms it to its limit; 0: not known
+  double working_vrms;          // highest working voltage; 0: not known
+  Evidence rating_evidence;     // of the two above; nothing where neither is known
+  std::string_view rating_source;
   std::span<const CablePoint> points;
 };
 
@@ -47,5 +51,14 @@ const Cable* find_cable(std::string_view key);
 /// Matched loss of the cable in dB/100 m at 20 C. frequency_mhz > 0 (NaN below 0); tested between lowest_mhz and
 /// highest_mhz. Source: the row's own (loss_source).
 double attenuation_db_per_100m(const Cable& cable, double frequency_mhz);
+
+/// Average power in W that the cable takes for long at SWR `swr` >= 1; NaN where no rating is known. The heat of a
+/// metre goes with power times attenuation, so one constant holds for every frequency; on a standing wave the
+/// hottest place carries up to SWR times the average. frequency_mhz > 0. Source: the row's own; constant to 1.3 %
+/// over its table.
+double rated_power_w(const Cable& cable, double frequency_mhz, double swr);
+
+/// Capacitance in pF/m that impedance and velocity factor stand for, 1 / (Z0 VF c). Published figures agree to 3 %.
+double capacitance_pf_per_m(const Cable& cable);
 
 }  // namespace gs::feedline

@@ -27,7 +27,10 @@ std::string stranger(const std::vector<JsonMember>& members, std::string_view ki
     return "This is not a Groundsheet file: \"groundsheet\" must be a version number from 1.";
   const JsonMember* name = find(members, "kind");
   if (!name || name->kind != JsonKind::text || name->text != kind)
-    return "This is no file of " + std::string(kind == "outing" ? "an outing" : kind) +
+    return "This is no file of " +
+           std::string(kind == "outing"    ? "an outing"
+                       : kind == "history" ? "earlier outings"
+                                           : kind) +
            ": \"kind\" must be \"" + std::string(kind) + "\".";
   return {};
 }

@@ -52,6 +52,9 @@ std::string kit_text(const std::vector<kit::Item>& items, std::string_view inden
 /// and come behind the others when written.
 bool read_day(const JsonMember& member, Outing& outing, std::vector<JsonMember>& aside, Notes& notes);
 void write_day(const Outing& outing, const std::vector<JsonMember>& kept, std::vector<std::string>& lines);
+/// What was put aside of these lists, to the front and in their order: written and read again it then stands where
+/// it stood, wherever the rows that could be used are written.
+void aside_first(std::vector<JsonMember>& kept);
 /// Whether write_day writes this key for this outing, so that what was kept under it is not written again.
 bool is_day_key(const Outing& outing, std::string_view key);
 

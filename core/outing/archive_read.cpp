@@ -172,6 +172,7 @@ LoadedOuting read_outing(std::string_view text) {
   loaded.refusal = std::move(file.refusal);
   if (!loaded.refusal.empty()) return loaded;
   for (JsonMember& member : file.members) reader.read_member(std::move(member));
+  aside_first(reader.kept[std::size_t(Part::top)]);
   reader.outing.kept = pack_kept(reader.kept);
   // Line breaks and replaced bytes can make a file of strange members longer: one that could not be opened again is
   // not opened.

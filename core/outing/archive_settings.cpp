@@ -3,6 +3,7 @@
 
 #include "core/outing/archive.h"
 #include "core/outing/archive_parts.h"
+#include "core/outing/plan.h"
 #include "core/outing/rules_rows.h"
 
 namespace gs {
@@ -46,6 +47,16 @@ std::string read_setting(const JsonMember& member, Settings& settings) {
         (!member.text.empty() && std::none_of(classes.begin(), classes.end(), known)))
       return "a licence class is wanted";
     settings.licence = member.text;
+  } else if (member.key == "usual") {
+    const JsonObject values = read_json_object(json_value(member), kMostFileDepth);
+    if (!values.trouble.empty()) return "a list of levers and their usual values is wanted";
+    for (const JsonMember& row : values.members) {
+      OwnUsual own{row.key, 0};
+      const L id = find_lever(row.key);
+      const bool number = row.kind == JsonKind::number && read_number(row.text, own.value);
+      const bool fits = is_lever(id) && lever(id).kind == Kind::number && number && refusal(id, own.value).empty();
+      if (fits && settings.usual.size() < kMostOwnUsual) settings.usual.push_back(std::move(own));
+    }
   } else {
     return "this version does not know it";
   }
@@ -75,6 +86,8 @@ LoadedSettings read_settings(std::string_view text) {
 }
 
 std::string write_settings(const Settings& settings) {
+  std::vector<std::string> usual;
+  for (const OwnUsual& own : settings.usual) usual.push_back(member_text(own.key, exact_text(own.value)));
   const std::size_t theme = std::min(std::size_t(settings.theme), std::size(kThemes) - 1);
   std::vector<std::string> members{
       member_text("groundsheet", std::to_string(kFileVersion)),
@@ -87,6 +100,7 @@ std::string write_settings(const Settings& settings) {
       member_text("fahrenheit", truth(settings.style.fahrenheit)),
       member_text("licence", json_quote(settings.licence))};
   if (!settings.own_items.empty()) members.push_back(member_text("own_items", kit_text(settings.own_items, "  ")));
+  if (!usual.empty()) members.push_back(member_text("usual", object_text(usual, "  ")));
   return object_text(members, "") + "\n";
 }
 

@@ -14,6 +14,9 @@ std::span<const Check> space_checks();
 std::span<const Check> rope_checks();
 std::span<const Check> whip_checks();
 std::span<const Check> swr_checks();
+std::span<const Check> theory_checks();
+std::span<const Check> trim_checks();
+std::span<const Check> pull_checks();
 
 /// The antenna catalogue as options, and bare or insulated wire.
 std::span<const Option> kind_options();

@@ -1,7 +1,10 @@
 // Small questions about the feed line.
-#include <cmath>
+#include "core/outing/checks_feedline.h"
 
-#include "core/outing/check_rows.h"
+#include <cmath>
+#include <iterator>
+#include <vector>
+
 #include "core/units.h"
 
 namespace gs {
@@ -9,35 +12,10 @@ namespace {
 
 constexpr Option kFarEndOptions[] = {{"open", "open"}, {"shorted", "shorted"}};
 std::span<const Option> far_end_options() { return kFarEndOptions; }
-std::span<const Option> cable_options() { return lever(L::feedline_cable).options(); }
 double first_option(const Plan&) { return 0; }
 double hundred_watts(const Plan&) { return 100; }
 
-constexpr Lever kFrequency{.key = "frequency_mhz",
-                           .name = "Frequency",
-                           .link = Link::feedline,
-                           .unit = Unit::megahertz,
-                           .digits = 3,
-                           .least = 1.8,
-                           .most = 54,
-                           .step = 0.05,
-                           .scale = Scale::log,
-                           .source = "as in the plan"};
-constexpr Lever kCable{.key = "cable",
-                       .name = "Cable",
-                       .link = Link::feedline,
-                       .kind = Kind::choice,
-                       .options = cable_options,
-                       .source = "the cable catalogue"};
-constexpr Lever kLength{.key = "length_m",
-                        .name = "Length",
-                        .link = Link::feedline,
-                        .unit = Unit::metre,
-                        .digits = 1,
-                        .least = 0,
-                        .most = 500,
-                        .step = 0.5,
-                        .source = "any roll that one carries"};
+using feedline_rows::kCable, feedline_rows::kFrequency, feedline_rows::kLength;
 
 // ---- Is this roll going bad? ----
 
@@ -99,11 +77,7 @@ std::string roll_loss(std::span<const double> in, std::span<double> out) {
   out[1] = feedline::attenuation_db_per_100m(cable, in[2]) * in[4] / 100;
   if (out[1] <= 0) return "a roll of no length has no loss to compare with";
   out[2] = 100 * out[0] / out[1];
-  if (in[2] < cable.lowest_mhz || in[2] > cable.highest_mhz)
-    return "the catalogue's law for this cable was tested from " +
-           say_quantity(cable.lowest_mhz, Unit::megahertz, 0) + " to " +
-           say_quantity(cable.highest_mhz, Unit::megahertz, 0);
-  return {};
+  return feedline_rows::outside_range(cable, in[2]);
 }
 
 // ---- What do these decibels mean? ----
@@ -231,6 +205,15 @@ const Check kChecks[] = {
 
 }  // namespace
 
-std::span<const Check> feedline_checks() { return kChecks; }
+std::span<const Check> feedline_checks() {
+  static const std::vector<Check> all = [] {
+    std::vector<Check> rows(std::begin(kChecks), std::end(kChecks));
+    for (const std::span<const Check> part :
+         {feedline_rows::swr_part(), feedline_rows::own_part(), feedline_rows::cable_part()})
+      rows.insert(rows.end(), part.begin(), part.end());
+    return rows;
+  }();
+  return all;
+}
 
 }  // namespace gs

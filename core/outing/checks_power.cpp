@@ -35,7 +35,8 @@ std::span<const Option> wire_options() {
 std::span<const Check> power_checks() {
   static const std::vector<Check> all = [] {
     std::vector<Check> rows;
-    for (const std::span<const Check> part : {battery_checks(), park_checks(), charge_checks(), radio_checks(), lead_checks()})
+    for (const std::span<const Check> part :
+         {battery_checks(), park_checks(), charge_checks(), radio_checks(), lead_checks()})
       rows.insert(rows.end(), part.begin(), part.end());
     return rows;
   }();

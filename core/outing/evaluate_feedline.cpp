@@ -15,7 +15,8 @@ constexpr R kRestOnLossLaw[] = {R::feedline_matched_loss_db, R::feedline_total_l
                                 R::feedline_arrives_pct,     R::feedline_power_to_antenna_w,
                                 R::feedline_cable_matched_w, R::feedline_cable_swr_w,
                                 R::feedline_swr_at_radio,    R::antenna_swr,
-                                R::radio_turned_down_w};
+                                R::radio_turned_down_w,      R::feedline_radio_r_ohm,
+                                R::feedline_radio_x_ohm,     R::feedline_highest_v};
 
 /// Whether the figure owes nothing to the line's loss: an SWR is as given at the end where the load is known, and
 /// the set turns down by what stands at its own end.
@@ -52,6 +53,61 @@ Watts watts(const Plan& plan, const FeedlineJoin& join) {
   return result;
 }
 
+void put_weight(const Plan& plan, const FeedlineJoin& join, Outlook& out) {
+  if (!plan.has_all(L::feedline_cable, L::feedline_length_m)) {
+    withhold(out, {R::feedline_weight_g},
+             {Doubt::missing, plan.has(L::feedline_cable) ? L::feedline_length_m : L::feedline_cable});
+    return;
+  }
+  const feedline::Cable& cable = feedline::cables()[std::size_t(plan[L::feedline_cable])];
+  const double second_m = join.second ? plan[L::feedline_second_length_m] : 0;
+  if (!(cable.mass_g_per_m > 0)) {
+    withhold(out, {R::feedline_weight_g}, {Doubt::not_in_catalogue, L::feedline_cable});
+  } else if (join.second && !(join.second->mass_g_per_m > 0)) {
+    withhold(out, {R::feedline_weight_g}, {Doubt::not_in_catalogue, L::feedline_second_cable});
+  } else {
+    const double second_g = join.second ? join.second->mass_g_per_m * second_m : 0;
+    put(out, R::feedline_weight_g,
+        judge(plan, R::feedline_weight_g, cable.mass_g_per_m * plan[L::feedline_length_m] + second_g));
+  }
+}
+
+/// SWR on a line of z0_ohm when a meter of kMeterOhm reads `swr`, at most.
+double swr_on_line(double swr, double z0_ohm) { return swr * std::max(z0_ohm / kMeterOhm, kMeterOhm / z0_ohm); }
+
+/// Highest voltage on either cable: the sum of both waves grows and falls along a line in such a way that it is
+/// highest at one of its ends.
+double highest_voltage(const FeedlineJoin& join, double leaves_w) {
+  double highest_v = 0;
+  for (const feedline::Cable* cable : {join.cable, join.second}) {
+    if (!cable) continue;
+    const double z0_ohm = cable->z0_ohm;
+    const double at_antenna = swr_on_line(join.swr_at_antenna, z0_ohm);
+    const double at_radio = swr_on_line(join.swr_at_radio, z0_ohm);
+    highest_v =
+        std::max({highest_v, feedline::highest_voltage_v(leaves_w, z0_ohm, at_radio),
+                  feedline::highest_voltage_v(leaves_w * share_through(join.loss.typical_db), z0_ohm, at_antenna)});
+  }
+  return highest_v;
+}
+
+/// What stands at the radio's end and what the cable must bear.
+void put_at_radio(const Plan& plan, const FeedlineJoin& join, bool load_known, Doubtful no_load, const Watts& power,
+                  Outlook& out) {
+  if (load_known && join.impedance_known()) {
+    const feedline::Complex z = feedline::input_impedance_ohm(join.run, join.load_ohm);
+    put(out, R::feedline_radio_r_ohm, judge(plan, R::feedline_radio_r_ohm, z.real()));
+    put(out, R::feedline_radio_x_ohm, judge(plan, R::feedline_radio_x_ohm, z.imag()));
+  } else {
+    withhold(out, {R::feedline_radio_r_ohm, R::feedline_radio_x_ohm},
+             load_known ? Doubtful{Doubt::missing, L::antenna_feed_r_ohm} : no_load);
+  }
+  if (std::isfinite(power.leaves_w))
+    put(out, R::feedline_highest_v, judge(plan, R::feedline_highest_v, highest_voltage(join, power.leaves_w)));
+  else
+    withhold(out, {R::feedline_highest_v}, power.why_not);
+}
+
 }  // namespace
 
 void put_feedline(const Plan& plan, Joined& joined, Outlook& out) {
@@ -63,16 +119,7 @@ void put_feedline(const Plan& plan, Joined& joined, Outlook& out) {
     withhold(out, {R::feedline_matched_loss_db}, {join.cable_doubt, join.cable_culprit});
   }
 
-  if (!plan.has_all(L::feedline_cable, L::feedline_length_m)) {
-    withhold(out, {R::feedline_weight_g},
-             {Doubt::missing, plan.has(L::feedline_cable) ? L::feedline_length_m : L::feedline_cable});
-  } else if (const feedline::Cable& cable = feedline::cables()[std::size_t(plan[L::feedline_cable])];
-             cable.mass_g_per_m > 0) {
-    put(out, R::feedline_weight_g,
-        judge(plan, R::feedline_weight_g, cable.mass_g_per_m * plan[L::feedline_length_m]));
-  } else {
-    withhold(out, {R::feedline_weight_g}, {Doubt::not_in_catalogue, L::feedline_cable});
-  }
+  put_weight(plan, join, out);
 
   const bool load_known = join.cable && join.load_doubt == Doubt::none;
   const Doubtful no_load =
@@ -83,20 +130,17 @@ void put_feedline(const Plan& plan, Joined& joined, Outlook& out) {
     put(out, R::feedline_arrives_pct,
         ranged(plan, R::feedline_arrives_pct, 100 * share_through(join.loss.typical_db),
                100 * share_through(join.loss.most_db), 100 * share_through(join.loss.least_db)));
-    const SwrRange& may = join.swr_range;
-    const double at_radio = join.swr_at_radio, at_antenna = join.swr_at_antenna;
     put(out, R::feedline_swr_at_radio,
-        ranged(plan, R::feedline_swr_at_radio, at_radio, may.known() ? may.at_radio_least : at_radio,
-               may.known() ? may.at_radio_most : at_radio));
+        ranged(plan, R::feedline_swr_at_radio, join.swr_at_radio, join.radio_range.least, join.radio_range.most));
     put(out, R::antenna_swr,
-        ranged(plan, R::antenna_swr, at_antenna, may.known() ? may.at_antenna_least : at_antenna,
-               may.known() ? may.at_antenna_most : at_antenna));
+        ranged(plan, R::antenna_swr, join.swr_at_antenna, join.antenna_range.least, join.antenna_range.most));
   } else {
     withhold(out, {R::feedline_total_loss_db, R::feedline_arrives_pct, R::feedline_swr_at_radio, R::antenna_swr},
              no_load);
   }
 
   const Watts power = watts(plan, join);
+  put_at_radio(plan, join, load_known, no_load, power, out);
   joined.leaves_w = power.leaves_w;
   joined.no_watts = power.why_not;
   joined.to_antenna_w = power.leaves_w * share_through(join.loss.least_db);

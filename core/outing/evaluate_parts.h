@@ -3,7 +3,9 @@
 #pragma once
 
 #include <initializer_list>
+#include <vector>
 
+#include "core/outing/outing_day.h"
 #include "core/outing/outlook.h"
 
 namespace gs {
@@ -22,11 +24,27 @@ struct Joined {
   double to_antenna_w;                         // largest power that may arrive, for exposure
   double starts_min, pack_by_min, on_air_min;  // clock
   Doubtful no_clock;
-  double average_a;    // from the battery
-  double runtime_min;  // until the battery ends the outing
-  L ends_by;           // the lever that ends it then
+  OutingDay day;
+  std::vector<Stretch> stretches;  // on the air, past and to come, in order of time; on_air_min is their sum
+  double average_a;                // from the battery
+  double runtime_min;              // until the battery ends the outing
+  L ends_by;                       // the lever that ends it then
   Doubtful no_power;
 };
+
+/// A stint's own plan on the way through the links; evaluate_stints.cpp.
+struct StintJoin {
+  int stint;
+  const Plan* plan;
+  Joined joined;
+  Outlook out;
+};
+/// Joins the feed line of every stint that the outing is on the air in, and notes in the stretches what power
+/// leaves the radio.
+std::vector<StintJoin> begin_stints(Joined& joined);
+/// Feed line, antenna, safety and rules stand for the whole outing: where a stint's figure is worse, or not known,
+/// it takes the plan's place and says which stint it is.
+void end_stints(std::vector<StintJoin>& stints, Outlook& out);
 
 inline void put(Outlook& out, R id, const Figure& figure) { out.at[std::size_t(id)] = figure; }
 inline void withhold(Outlook& out, std::initializer_list<R> ids, Doubtful why) {

@@ -31,6 +31,30 @@ L lever_of(battery::EndBy by) {
   return L::battery_reserve_pct;
 }
 
+/// Every stretch on the air with what it draws; the plan alone where the clock is not known. A set that turns down
+/// draws less, too. Where the line is not known the power asked for stands.
+std::vector<battery::Stretch> loads_of(const Plan& plan, const Joined& joined, Luck luck) {
+  const auto load = [luck](const Plan& during, double leaves_w) {
+    return load_of(during, std::isfinite(leaves_w) ? leaves_w : during[L::radio_transmit_power_w], luck);
+  };
+  std::vector<battery::Stretch> loads;
+  for (const Stretch& stretch : joined.stretches)
+    loads.push_back({load(*stretch.plan, stretch.leaves_w), stretch.minutes() / 60});
+  if (loads.empty()) loads.push_back({load(plan, joined.leaves_w), 0});
+  return loads;
+}
+
+/// Over the time on the air; of one stretch its own, also where it has no length.
+double average_a(const std::vector<battery::Stretch>& stretches) {
+  if (stretches.size() == 1) return battery::average_a(stretches.front().load);
+  double ah = 0, hours = 0;
+  for (const battery::Stretch& stretch : stretches) {
+    ah += battery::average_a(stretch.load) * stretch.hours;
+    hours += stretch.hours;
+  }
+  return ah / hours;
+}
+
 void put_lead(const Plan& plan, const battery::Load& load, Outlook& out) {
   put(out, R::radio_key_down_current_a, judge(plan, R::radio_key_down_current_a, load.key_down_a));
   put(out, R::lead_drop_v, judge(plan, R::lead_drop_v, load.key_down_a * load.lead_ohm));
@@ -51,20 +75,24 @@ void put_power(const Plan& plan, Joined& joined, Outlook& out) {
   const std::initializer_list<R> kFromBattery = {R::power_runtime_h, R::power_supply_at_key_down_v};
   const std::initializer_list<R> kFromClock = {R::power_spare_min, R::power_lasts_until_min,
                                                R::power_left_at_leave_by_pct};
-  const Doubtful no_radio = no_radio_because(plan);
+  Doubtful no_radio = no_radio_because(plan);
+  for (const Stretch& stretch : joined.stretches)
+    if (no_radio.doubt == Doubt::none) no_radio = no_radio_because(*stretch.plan);
   if (no_radio.doubt != Doubt::none) {
     joined.no_power = no_radio;
     for (const auto& ids : {kFromRadio, kFromBattery, kFromClock}) withhold(out, ids, no_radio);
     return;
   }
-  // A set that turns down draws less, too. Where the line is not known the power asked for stands.
-  const double power_w = std::isfinite(joined.leaves_w) ? joined.leaves_w : plan[L::radio_transmit_power_w];
-  const battery::Load usual = load_of(plan, power_w, Luck::usual);
-  joined.average_a = battery::average_a(usual);
+  const std::vector<battery::Stretch> stretches = loads_of(plan, joined, Luck::usual);
+  joined.average_a = average_a(stretches);
   put(out, R::power_average_current_a,
-      ranged(plan, R::power_average_current_a, joined.average_a,
-             battery::average_a(load_of(plan, power_w, Luck::worse)),
-             battery::average_a(load_of(plan, power_w, Luck::better))));
+      ranged(plan, R::power_average_current_a, joined.average_a, average_a(loads_of(plan, joined, Luck::worse)),
+             average_a(loads_of(plan, joined, Luck::better))));
+  // the lead and its fuse carry the hardest of them
+  const battery::Load usual =
+      std::max_element(stretches.begin(), stretches.end(), [](const auto& one, const auto& other) {
+        return one.load.key_down_a < other.load.key_down_a;
+      })->load;
   put_lead(plan, usual, out);
 
   joined.no_power = first_missing(plan, {L::battery_chemistry, L::battery_capacity_ah});
@@ -75,8 +103,7 @@ void put_power(const Plan& plan, Joined& joined, Outlook& out) {
   const bool clock_known = joined.no_clock.doubt == Doubt::none;
   const double on_air_h = clock_known ? joined.on_air_min / 60 : std::numeric_limits<double>::infinity();
   const auto run = [&](Luck luck) {
-    const battery::Stretch stretch{load_of(plan, power_w, luck), 0};
-    return battery::course_of(packs_of(plan, luck), {&stretch, 1}, on_air_h);
+    return battery::course_of(packs_of(plan, luck), loads_of(plan, joined, luck), on_air_h);
   };
   const battery::Course course = run(Luck::usual), worse = run(Luck::worse), better = run(Luck::better);
   joined.runtime_min = 60 * course.hours;
@@ -102,7 +129,11 @@ void put_power(const Plan& plan, Joined& joined, Outlook& out) {
     withhold(out, kFromClock, joined.no_clock);
     return;
   }
-  const auto until = [&](const battery::Course& one) { return joined.starts_min + 60 * one.hours; };
+  // breaks alone are no time on the air: then the battery is taken up at the first call
+  const auto until = [&](const battery::Course& one) {
+    return joined.stretches.empty() ? joined.starts_min + 60 * one.hours
+                                    : time_after(joined.stretches, 60 * one.hours);
+  };
   put_range(R::power_lasts_until_min, until(course), until(worse), until(better));
   put_range(R::power_spare_min, until(course) - joined.pack_by_min, until(worse) - joined.pack_by_min,
             until(better) - joined.pack_by_min);

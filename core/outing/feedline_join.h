@@ -5,8 +5,7 @@
 #include <vector>
 
 #include "core/feedline/cable.h"
-#include "core/feedline/line.h"
-#include "core/feedline/swr.h"
+#include "core/feedline/run.h"
 #include "core/outing/plan.h"
 
 namespace gs {
@@ -34,34 +33,50 @@ enum class Doubt : unsigned char {
 /// What is known of the load at the antenna's end, best first.
 enum class LoadFrom : unsigned char { none, impedance, swr_at_antenna, swr_at_radio, antenna_kind };
 
-/// SWR that the antenna may show at either end. Least above most: not known.
-struct SwrRange {
-  double at_antenna_least = 1e9, at_antenna_most = 1, at_radio_least = 1e9, at_radio_most = 1;
-  bool known() const { return at_antenna_least <= at_antenna_most; }
-};
+/// What meters, radios and matching units of the trade are made for: SWR is read against this, whatever the cable.
+inline constexpr double kMeterOhm = 50;
+/// Loss of one pair of plugs at HF in dB: 0 to 0.05, common practice.
+inline constexpr double kPlugPairDb = 0.02;
 
 struct FeedlineJoin {
   // the cable, known when cable_doubt is none or outside_tested
   Doubt cable_doubt = Doubt::none;
   L cable_culprit = L::count;
   const feedline::Cable* cable = nullptr;
-  double attenuation_db_per_100m = 0;  // this roll's, at the frequency
-  feedline::Line line{};
-  double matched_db = 0;
+  const feedline::Cable* second = nullptr;  // at the antenna's end; null: none
+  double attenuation_db_per_100m = 0;       // this roll's, at the frequency
+  feedline::Run run{};                      // plugs, cables, choke
+  double matched_db = 0;                    // of all of it
+  bool meter_impedance = true;              // every cable is of kMeterOhm
   // the load, known when load_doubt is none
   Doubt load_doubt = Doubt::none;
   L load_culprit = L::count;
   LoadFrom load_from = LoadFrom::none;
-  feedline::Complex load_ohm{};  // only from an impedance
-  double swr_at_antenna = 0, swr_at_radio = 0;
-  SwrRange swr_range{};        // only where the load is the antenna kind's
-  feedline::LossRange loss{};  // one value three times when the impedance is known
+  feedline::Complex load_ohm{};                       // only from an impedance or the antenna's kind
+  double swr_at_antenna = 0, swr_at_radio = 0;        // what a meter reads there
+  feedline::SwrRange antenna_range{}, radio_range{};  // over the phases that are not known
+  feedline::LossRange loss{};                         // one value three times when the impedance is known
+  bool impedance_known() const { return load_from == LoadFrom::impedance || load_from == LoadFrom::antenna_kind; }
 };
 FeedlineJoin join_feedline(const Plan& plan);
 
-/// Matched loss of the plan's cable and length at another frequency, dB: the loss curve. NaN where the cable is not
-/// known.
+/// Matched loss of the plan's feed line at another frequency, dB: the loss curve. NaN where the cable is not known.
 double matched_loss_at_db(const Plan& plan, double frequency_mhz);
+/// Attenuation of the plan's first cable, as this roll has it, dB/100 m.
+double attenuation_at_db_per_100m(const Plan& plan, double frequency_mhz);
+
+/// The load as the antenna's figures have it (impedance, else the kind's usual one): what a model says beside a
+/// reading. False where nothing is known of it.
+bool modelled_load(const Plan& plan, feedline::Complex& load_ohm);
+
+/// A measured SWR beside what the model says a meter there would read.
+struct MeasuredBeside {
+  bool known = false;  // false: one of the two is missing
+  bool at_radio = true;
+  double measured = 0, modelled = 0;
+  bool agree() const;  // within a fifth, what portable meters agree to: common practice, from memory
+};
+MeasuredBeside measured_beside(const Plan& plan, const FeedlineJoin& join);
 
 /// Measured figures that cannot be true behind this line, or that contradict the feed-point impedance.
 std::vector<Clash> feedline_clashes(const Plan& plan, const Style& style);

@@ -37,6 +37,7 @@ double usual_spare(const Plan& plan) { return plan.kit.spare_ah > 0 ? plan.kit.s
 double twenty(const Plan&) { return 20; }
 double hundred(const Plan&) { return 100; }
 double none(const Plan&) { return 0; }
+double usual_contacts_ohm(const Plan&) { return 0.005; }
 double usual_lead_m(const Plan&) { return 1.5; }
 
 const LeverRow kRows[] = {
@@ -155,6 +156,18 @@ const LeverRow kRows[] = {
       .step = 0.1,
       .usual = usual_lead_m,
       .source = "usual value: one way, battery beside the set; common practice"}},
+    {L::lead_contacts_ohm,
+     {.key = "lead.contacts_ohm",
+      .name = "Fuse and plugs",
+      .link = Link::radio,
+      .unit = Unit::ohm,
+      .digits = 4,
+      .least = 0,
+      .most = 0.2,
+      .step = 0.001,
+      .usual = usual_contacts_ohm,
+      .source = "usual value: 5 milliohm, two pairs of sound plugs, a fuse and its holder; common practice, from "
+                "memory"}},
     {L::lead_temperature_c,
      {.key = "lead.temperature_c",
       .name = "DC lead temperature",

@@ -9,6 +9,7 @@
 #include "core/kit/kit.h"
 #include "core/outing/happened.h"
 #include "core/outing/levers.h"
+#include "core/outing/settings.h"
 #include "core/outing/stint.h"
 #include "core/outing/value.h"
 
@@ -18,6 +19,7 @@ namespace gs {
 /// settings, and two outings are the same whatever it says.
 struct Habits {
   std::string licence;  // an option's key of rules.class, "" for none
+  std::vector<OwnUsual> usual;
   bool operator==(const Habits&) const { return true; }
 };
 

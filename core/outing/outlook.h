@@ -22,6 +22,7 @@ struct Figure {
   State state = State::unknown;
   Doubt doubt = Doubt::later;
   L culprit = L::count;
+  short stint = -1;  // row of Plan::stints that it stands for, where a stint is worse than the plan itself
 };
 
 struct Outlook {

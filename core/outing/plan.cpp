@@ -22,10 +22,14 @@ double option_index(const Lever& row, const std::string& key) {
 
 Plan resolve(const Values& set, const Habits& habits, KitSummary kit) {
   const std::size_t count = lever_count();
-  Plan plan;
-  plan.x.assign(count, std::numeric_limits<double>::quiet_NaN());
-  plan.from.assign(count, From::missing);
+  Plan plan{std::vector<double>(count, std::numeric_limits<double>::quiet_NaN()),
+            std::vector<From>(count, From::missing)};
   plan.kit = std::move(kit);
+  for (const OwnUsual& own : habits.usual) {
+    const L id = find_lever(own.key);
+    if (is_lever(id) && lever(id).kind == Kind::number && refusal(id, own.value).empty())
+      plan.habits.usual.emplace_back(id, own.value);
+  }
   if (!habits.licence.empty()) plan.habits.licence = option_index(lever(L::rules_class), habits.licence);
   for (std::size_t i = 0; i < count; ++i) {
     const Lever& row = lever(L(i));
@@ -45,7 +49,7 @@ Plan resolve(const Values& set, const Habits& habits, KitSummary kit) {
       value = option_index(row, *key);
     From from = From::yours;
     if (!std::isfinite(value)) {
-      value = i < std::size_t(L::count) ? (row.usual ? row.usual(plan) : value) : usual_limit(plan, L(i));
+      value = usual_of(plan, L(i));
       from = From::usual;
     }
     if (!std::isfinite(value)) continue;
@@ -53,6 +57,13 @@ Plan resolve(const Values& set, const Habits& habits, KitSummary kit) {
     plan.from[i] = from;
   }
   return plan;
+}
+
+double usual_of(const Plan& plan, L id) {
+  for (const auto& [own, value] : plan.habits.usual)
+    if (own == id) return value;
+  if (std::size_t(id) >= std::size_t(L::count)) return usual_limit(plan, id);
+  return lever(id).usual ? lever(id).usual(plan) : std::numeric_limits<double>::quiet_NaN();
 }
 
 namespace {

@@ -40,20 +40,29 @@ struct KitSummary {
 };
 KitSummary sum_up(std::span<const kit::Item> items);
 
-struct StintPlan;
+struct Plan;
+
+/// A stint with its levers resolved: the plan as it is while the stint lasts, without stints of its own. Empty
+/// where the stint changes nothing or is a break.
+struct StintPlan {
+  double from_min;
+  bool on_air;
+  std::vector<Plan> plan;  // none or one
+};
 
 /// Numbers by lever in each lever's unit; choices as the option's index. A missing lever's number is NaN.
 struct Plan {
   /// What usual values may rest on besides levers.
   struct Habits {
     double licence = std::numeric_limits<double>::quiet_NaN();  // option of rules.class
+    std::vector<std::pair<L, double>> usual = {};               // own values that stand in for the table's
   };
   std::vector<double> x;
   std::vector<From> from;
   KitSummary kit{};
   Habits habits{};
   std::optional<sky::Date> date{};  // the outing's; nothing while it has none
-  std::vector<StintPlan> stints;    // by from_min; no initializer: clang would want StintPlan whole here
+  std::vector<StintPlan> stints{};  // by from_min
   Happened happened{};
   double operator[](L id) const { return x[std::size_t(id)]; }
   bool has(L id) const { return from[std::size_t(id)] != From::missing; }
@@ -64,14 +73,6 @@ struct Plan {
   }
 };
 
-/// A stint with its levers resolved: the plan as it is while the stint lasts, without stints of its own. Empty
-/// where the stint changes nothing or is a break.
-struct StintPlan {
-  double from_min;
-  bool on_air;
-  std::vector<Plan> plan;  // none or one
-};
-
 /// Fills in usual values. `set` is lever_count() long. Never fails: what is not known is missing.
 /// The kit comes first, since usual values may rest on it.
 Plan resolve(const Values& set, const Habits& habits = {}, KitSummary kit = {});
@@ -80,6 +81,10 @@ Plan resolve(const Outing& outing);
 /// The pinned plan with kit, date and stints, but nothing that happened: as it was planned. Precondition:
 /// outing.pinned.
 Plan resolve_pinned(const Outing& outing);
+
+/// What a number lever is when nobody sets it: the person's own usual value, else the table's; NaN where there is
+/// none.
+double usual_of(const Plan& plan, L id);
 
 /// A lever's number as people write it: no more decimals than it needs and its row allows. "15 m", "14.06 MHz".
 std::string say_lever(const Lever& row, double value, const Style& style);

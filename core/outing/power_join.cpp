@@ -10,9 +10,6 @@
 namespace gs {
 namespace {
 
-// Two pairs of plugs, a fuse and its holder together: common practice, from memory.
-constexpr double kContactsOhm = 0.005;
-
 // Where the currents are a class's usual ones: of three 100 W sets on one bench (an independent owner's, 13.8 V)
 // the usual one draws 19.5 A at full power and 7.0 A at 5 W, the thirstiest up to 15 % more, the thriftiest 31 to
 // 46 % less; on receive 1.1 A, 1.6 A and 0.6 A. Sets of other classes: no better is known.
@@ -57,7 +54,7 @@ battery::Load load_of(const Plan& plan, double power_w, battery::Luck luck) {
   load.lead_ohm = radio::lead_ohm({.gauge = wire.gauge,
                                    .length_m = plan[L::lead_length_m],
                                    .temperature_c = plan[L::lead_temperature_c],
-                                   .contacts_ohm = kContactsOhm});
+                                   .contacts_ohm = plan[L::lead_contacts_ohm]});
   return load;
 }
 

@@ -4,100 +4,23 @@
 #include <iterator>
 
 #include "core/outing/levers.h"
+#include "core/outing/reading_rests.h"
 
 namespace gs {
 namespace {
 
-constexpr std::string_view kLineTheory = "exact theory of the uniform lossy line; docs/methods/feedline";
+using namespace reading_rests;
 
-constexpr L kPowerRests[] = {L::battery_capacity_ah,
-                             L::battery_chemistry,
-                             L::battery_temperature_c,
-                             L::battery_health_pct,
-                             L::battery_reserve_pct,
-                             L::battery_used_ah,
-                             L::spare_capacity_ah,
-                             L::radio_transmit_power_w,
-                             L::radio_mode,
-                             L::radio_transmit_share_pct,
-                             L::radio_receive_current_a,
-                             L::radio_full_power_current_a,
-                             L::radio_keyed_idle_current_a,
-                             L::radio_accessories_a,
-                             L::radio_minimum_supply_v,
-                             L::lead_length_m,
-                             L::lead_wire,
-                             L::battery_max_current_a,
-                             L::battery_cut_off_v,
-                             L::radio_over_s,
-                             L::lead_temperature_c};
-constexpr L kCurrentRests[] = {L::radio_receive_current_a,    L::radio_full_power_current_a,
-                               L::radio_keyed_idle_current_a, L::radio_transmit_power_w,
-                               L::radio_full_power_w,         L::radio_mode,
-                               L::radio_transmit_share_pct,   L::radio_accessories_a};
-constexpr L kSupplyRests[] = {L::lead_length_m,
-                              L::lead_wire,
-                              L::battery_capacity_ah,
-                              L::battery_chemistry,
-                              L::battery_temperature_c,
-                              L::radio_transmit_power_w,
-                              L::radio_full_power_current_a,
-                              L::radio_minimum_supply_v,
-                              L::radio_over_s,
-                              L::lead_temperature_c};
-constexpr L kPeakRests[] = {L::radio_transmit_power_w, L::radio_full_power_w, L::radio_full_power_current_a,
-                            L::radio_keyed_idle_current_a, L::radio_accessories_a};
-constexpr L kLeadRests[] = {L::lead_length_m, L::lead_wire, L::radio_transmit_power_w,
-                            L::radio_full_power_current_a, L::lead_temperature_c};
-constexpr L kFuseRests[] = {L::lead_wire, L::radio_transmit_power_w, L::radio_full_power_current_a, L::radio_mode};
-constexpr L kCutRests[] = {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_wire};
-constexpr L kFitRests[] = {L::antenna_span_m,        L::antenna_apex_m,   L::antenna_kind,
-                           L::antenna_frequency_mhz, L::antenna_wire_m,   L::antenna_wire,
-                           L::antenna_end_m,         L::antenna_radial_m, L::antenna_whip_m};
-constexpr L kEfficiencyRests[] = {L::antenna_kind,        L::antenna_frequency_mhz, L::antenna_whip_m,
-                                  L::antenna_coil_at_pct, L::antenna_coil_q,        L::antenna_ground_ohm,
-                                  L::antenna_radials,     L::antenna_radial_m,      L::antenna_transformer_db};
-constexpr L kTrimRests[] = {L::antenna_dip_mhz, L::antenna_wire_m, L::antenna_frequency_mhz, L::antenna_kind,
-                            L::antenna_whip_m};
-constexpr L kHangRests[] = {L::antenna_kind, L::antenna_apex_m, L::antenna_end_m, L::antenna_frequency_mhz,
-                            L::antenna_wire_m};
-constexpr L kAllWireRests[] = {L::antenna_kind,   L::antenna_frequency_mhz, L::antenna_wire,
-                               L::antenna_wire_m, L::antenna_radials,       L::antenna_radial_m};
-constexpr std::string_view kAntennaClosedForm =
-    "radiation over all resistance at the feed point, closed form; docs/methods/antenna";
-constexpr L kClockRests[] = {L::clock_leave_by_min, L::clock_arrive_min, L::clock_set_up_min,
-                             L::clock_pack_down_min};
-constexpr L kSunRests[] = {L::site_locator, L::clock_utc_offset_min};
-constexpr L kSunHeightRests[] = {L::site_locator,       L::clock_utc_offset_min, L::clock_arrive_min,
-                                 L::clock_leave_by_min, L::clock_set_up_min,     L::clock_pack_down_min};
-constexpr L kWayRests[] = {L::site_locator, L::sky_toward_locator};
-constexpr L kPaceRests[] = {L::pace_per_hour, L::pace_spread_pct, L::pace_target, L::clock_arrive_min,
-                            L::clock_leave_by_min};
-constexpr L kSafetyRests[] = {L::radio_transmit_power_w, L::radio_mode,   L::safety_busiest_share_pct,
-                              L::antenna_frequency_mhz,  L::antenna_kind, L::safety_limits,
-                              L::safety_ground};
-constexpr L kRulesRests[] = {L::antenna_frequency_mhz, L::radio_mode,        L::rules_class,
-                             L::rules_region,          L::rules_own_low_mhz, L::rules_own_high_mhz};
-constexpr L kRulesPowerRests[] = {L::radio_transmit_power_w, L::antenna_frequency_mhz, L::rules_class,
-                                  L::rules_region,           L::rules_own_power_w,     L::antenna_kind};
-
-constexpr L kLookedAt[] = {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax};
-
-constexpr std::string_view kBatterySource =
-    "lead-acid: kinetic law with the maker's voltages; others: charge counted with curve and resistance; "
-    "docs/methods/power";
-constexpr std::string_view kBatteryAssumes =
-    "the average drains the charge, the peak tests the voltage; the range is the spread between packs and, for "
-    "usual currents, between sets";
-constexpr std::string_view kPaceSource = "Poisson contacts at a gamma distributed pace; docs/methods/pace";
-constexpr std::string_view kExposureSource =
-    "FCC OET Bulletin 65 far field with ground reflection, 47 CFR 1.1310; docs/methods/safety";
-
-constexpr std::string_view kSunSource = "Meeus, Astronomical Algorithms, 2nd ed., ch. 25; docs/methods/sky";
-constexpr std::string_view kSunAssumes =
-    "the middle of the locator's cell; a free horizon, refraction of 34' at rise and set";
-
-constexpr std::string_view kKitSource = "reliability of series and parallel systems; docs/methods/kit";
+constexpr Reading seen_through(std::string_view key, std::string_view name) {
+  return {.key = key,
+          .name = name,
+          .link = Link::feedline,
+          .unit = Unit::ohm,
+          .source = kLineTheory,
+          .assumes = "a feed-point impedance, typed or of the antenna's kind: an SWR alone has no phase",
+          .formula = "the feed-point impedance, seen through the line",
+          .rests_on = kImpedanceRests};
+}
 
 constexpr Reading kReadings[] = {
     {.key = "power.spare_min",
@@ -155,7 +78,7 @@ constexpr Reading kReadings[] = {
      .digits = 1,
      .better = Better::more,
      .source = "resting voltage less the battery's own resistance and the lead's; docs/methods/power",
-     .assumes = "5 milliohm of plugs and fuse",
+     .assumes = "a set that keeps its current at a lower supply",
      .formula = "battery under load when it is least \u2212 current \u00D7 lead, there and back",
      .rests_on = kSupplyRests},
     {.key = "radio.key_down_current_a",
@@ -176,7 +99,7 @@ constexpr Reading kReadings[] = {
      .digits = 2,
      .better = Better::less,
      .source = "ASTM B258 wire, IEC 60028 copper; docs/methods/power",
-     .assumes = "5 milliohm of plugs, fuse and holder",
+     .assumes = "stranded copper as solid wire of its gauge",
      .formula = "key-down current \u00D7 (both conductors + plugs and fuse)",
      .rests_on = kLeadRests},
     {.key = "lead.fuse_a",
@@ -251,6 +174,17 @@ constexpr Reading kReadings[] = {
      .digits = 0,
      .better = Better::less,
      .source = "the cable catalogue's mass a metre, plugs left out"},
+    seen_through("feedline.radio_r_ohm", "Resistance at radio"),
+    seen_through("feedline.radio_x_ohm", "Reactance at radio"),
+    {.key = "feedline.highest_v",
+     .name = "Highest voltage on line, rms",
+     .link = Link::feedline,
+     .unit = Unit::volt,
+     .better = Better::less,
+     .source = kLineTheory,
+     .assumes = "a line long enough to hold the highest place; peak is 1.41 times that",
+     .formula = "root of (power × impedance × SWR), at the end where that is more",
+     .rests_on = kVoltageRests},
     {.key = "antenna.fits_m",
      .name = "Room to spare",
      .link = Link::antenna,
@@ -396,6 +330,23 @@ constexpr Reading kReadings[] = {
      .assumes = "the middles of the two locators' cells; true north, not the compass's",
      .formula = "direction in which the shortest way begins, from north through east",
      .rests_on = kWayRests},
+    {.key = "clock.starts_min",
+     .name = "On the air from",
+     .link = Link::clock,
+     .unit = Unit::clock_minute,
+     .source = "by definition, or as it was said on the outing",
+     .assumes = "set-up goes as planned, until being on the air is started; where that is late, it starts now",
+     .formula = "arrive + set-up, or when being on the air was started",
+     .rests_on = kStartRests},
+    {.key = "clock.late_min",
+     .name = "Late",
+     .link = Link::clock,
+     .unit = Unit::minute,
+     .better = Better::less,
+     .source = "by definition",
+     .assumes = "set-up goes as planned",
+     .formula = "on the air from \u2212 arrive \u2212 set-up, where that is more than nothing",
+     .rests_on = kStartRests},
     {.key = "clock.on_air_min",
      .name = "Time on the air",
      .link = Link::clock,
@@ -403,7 +354,7 @@ constexpr Reading kReadings[] = {
      .better = Better::more,
      .source = "by definition",
      .assumes = "set-up and pack-down go as planned",
-     .formula = "leave by \u2212 pack-down \u2212 arrive \u2212 set-up, or until the battery ends",
+     .formula = "from the first call until one starts packing, or until the battery ends; breaks left out",
      .rests_on = kClockRests},
     {.key = "clock.pack_by_min",
      .name = "Start packing at",
@@ -421,7 +372,9 @@ constexpr Reading kReadings[] = {
      .source = kPaceSource,
      .assumes = "contacts come at random at a pace that is itself only roughly known; a battery that is not known "
                 "ends nothing",
-     .formula = "chance of the target or more in the time on the air, or until the battery ends",
+     .formula =
+         "chance of the target or more with those so far, by the time one starts packing or the battery ends; "
+         "where the UTC day counts, on one of its days",
      .rests_on = kPaceRests},
     {.key = "pace.expected_contacts",
      .name = "Expected contacts",
@@ -431,7 +384,40 @@ constexpr Reading kReadings[] = {
      .source = kPaceSource,
      .assumes = "contacts come at random at a pace that is itself only roughly known; a battery that is not known "
                 "ends nothing",
-     .formula = "pace \u00D7 time on the air, or until the battery ends",
+     .formula =
+         "contacts so far + pace \u00D7 time to come, until one starts packing or the battery ends; where the "
+         "UTC day counts and turns, the better day of two",
+     .rests_on = kPaceRests},
+    {.key = "pace.so_far",
+     .name = "Counted so far",
+     .link = Link::contacts,
+     .digits = 0,
+     .better = Better::more,
+     .source = "the tally",
+     .assumes = "each press is a contact; duplicates are not known here",
+     .formula =
+         "presses of the contact button, and what was forgotten and entered later; where the UTC day counts, "
+         "those of the better day",
+     .rests_on = kCountRests},
+    {.key = "pace.now_per_hour",
+     .name = "Pace",
+     .link = Link::contacts,
+     .digits = 1,
+     .better = Better::more,
+     .source = kPaceSource,
+     .assumes = "a steady pace; the usual one weighs as much as its spread says",
+     .formula =
+         "usual pace and contacts so far, each weighed by the time on the air it stands for; eight in ten lie "
+         "in the range",
+     .rests_on = kUsualRests},
+    {.key = "pace.sure_min",
+     .name = "Time for nine in ten",
+     .link = Link::contacts,
+     .unit = Unit::minute,
+     .better = Better::less,
+     .source = kPaceSource,
+     .assumes = "time on the air; the UTC day does not turn meanwhile",
+     .formula = "time on the air after which nine of ten outings at this pace have what is still wanted",
      .rests_on = kPaceRests},
     {.key = "pace.mah_per_contact",
      .name = "Charge per contact",
@@ -440,7 +426,7 @@ constexpr Reading kReadings[] = {
      .digits = 0,
      .better = Better::less,
      .source = "by definition",
-     .assumes = "the usual pace",
+     .assumes = "the pace as it stands: the usual one, or what the tally makes of it",
      .formula = "average current \u00F7 pace",
      .rests_on = kPaceRests},
     {.key = "safety.public_m",

@@ -113,7 +113,11 @@ R payer(const Outlook& now, const Outlook& then, R goal) {
     most = fall;
     worst = R(i);
   }
-  return worst;
+  if (worst != R::count || goal == R::feedline_power_to_antenna_w) return worst;
+  // nobody's slack falls, but fewer watts are a price all the same
+  const Change watts = compare(R::feedline_power_to_antenna_w, then[R::feedline_power_to_antenna_w],
+                               now[R::feedline_power_to_antenna_w]);
+  return watts.kind == Change::Kind::worse ? R::feedline_power_to_antenna_w : worst;
 }
 
 }  // namespace

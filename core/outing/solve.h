@@ -28,7 +28,7 @@ struct Answer {
   std::string said;     // "12.9 Ah"
   std::string trouble;  // why no value of this lever does
   Outlook outlook;      // with the value; of the plan itself where there is none
-  R price = R::count;   // the judged reading that pays most for it, beside the goal's own; count: nobody pays
+  R price = R::count;   // the judged reading that pays most for it, else the watts; count: nobody pays
 };
 
 /// Bisection on evaluate() over the lever's range, or one option after the other in the catalogue's order. A

@@ -66,8 +66,21 @@ void cable_lines(const Plan& plan, const FeedlineJoin& join, const Style& style,
   } else {
     lines.lever_line(L::antenna_frequency_mhz);
   }
-  lines.lever_line(L::feedline_roll_loss_pct);
+  if (plan.has(L::feedline_own_loss_db)) {
+    for (const L id : {L::feedline_own_loss_db, L::feedline_own_at_mhz, L::feedline_own_second_db,
+                       L::feedline_own_second_at_mhz})
+      if (plan.has(id)) lines.lever_line(id);
+  } else {
+    lines.lever_line(L::feedline_roll_loss_pct);
+  }
+  lines.lever_line(L::feedline_temperature_c);
   lines.lever_line(L::feedline_length_m);
+  if (join.second) {
+    lines.lever_line(L::feedline_second_cable);
+    lines.lever_line(L::feedline_second_length_m);
+  }
+  for (const L id : {L::feedline_plug_pairs, L::feedline_choke_db})
+    if (plan[id] > 0) lines.lever_line(id);
   if (join.cable) lines.follows("Matched loss", join.matched_db, Unit::decibel, 2);
 }
 
@@ -86,14 +99,29 @@ void load_lines(const Plan& plan, const FeedlineJoin& join, Lines& lines) {
   lines.follows("SWR at antenna", join.swr_at_antenna, Unit::none, 1);
 }
 
-std::string loss_assumes(const FeedlineJoin& join, const Style& style) {
-  const std::string always = say_quantity(20, Unit::celsius, 0, style) + "; plugs and chokes left out";
+/// The total loss that comes out when the characteristic impedance is taken as real: the usual shortcut.
+double shortcut_loss_db(const FeedlineJoin& join) {
+  feedline::Run real = join.run;
+  for (feedline::Line& piece : real.pieces) piece.z0_ohm = piece.z0_ohm.real();
+  return feedline::total_loss_db(real, join.load_ohm);
+}
+
+std::string loss_assumes(const Plan& plan, const FeedlineJoin& join, const Style& style) {
+  const bool none_counted = !(plan[L::feedline_plug_pairs] > 0) && !(plan[L::feedline_choke_db] > 0);
+  const std::string always =
+      say_quantity(plan[L::feedline_temperature_c], Unit::celsius, 0, style) +
+      (none_counted ? "; plugs and chokes left out" : "; plugs count at the radio, the choke at the antenna");
   if (join.load_from == LoadFrom::none || join.load_doubt != Doubt::none) return always;
-  if (join.load_from == LoadFrom::impedance || join.load_from == LoadFrom::antenna_kind)
-    return always + "; the characteristic impedance has its loss angle";
+  if (join.impedance_known())
+    return always +
+           "; the characteristic impedance has its loss angle: copper loss follows the current. With a real one, "
+           "the "
+           "usual shortcut, it would be " +
+           say_quantity(shortcut_loss_db(join), Unit::decibel, 2, style);
   return always + "; a measured SWR has no phase, so the loss lies between " +
          say_quantity(join.loss.least_db, Unit::decibel, 2, style) + " and " +
-         say_quantity(join.loss.most_db, Unit::decibel, 2, style);
+         say_quantity(join.loss.most_db, Unit::decibel, 2, style) +
+         "; the shortcut of a real characteristic impedance would name one figure for all of them";
 }
 
 /// How the radio's and the cable's watts follow from each other, for one of them.
@@ -234,20 +262,27 @@ Why why(R id, const Plan& plan, const Style& style) {
         result.source = cable.body_source;
       }
       lines.lever_line(L::feedline_length_m);
+      if (join.second) {
+        lines.lever_line(L::feedline_second_cable);
+        lines.lever_line(L::feedline_second_length_m);
+      }
       result.assumes = "plugs left out";
       break;
     case R::feedline_matched_loss_db:
       result.formula = "loss of 100 m at the frequency \u00D7 this roll's share \u00D7 length \u00F7 100 m";
       cable_lines(plan, join, style, lines);
       result.source = cable_source(join);
-      result.assumes = say_quantity(20, Unit::celsius, 0, style) + "; a load of the cable's own impedance";
+      result.assumes = say_quantity(plan[L::feedline_temperature_c], Unit::celsius, 0, style) +
+                       "; a load of the cable's own impedance";
       break;
     case R::antenna_swr:
     case R::feedline_swr_at_radio:
       result.formula = "the line's loss hides part of the reflection on its way back";
       load_lines(plan, join, lines);
       cable_lines(plan, join, style, lines);
-      result.assumes = "SWR against the cable's nominal impedance";
+      result.assumes =
+          "SWR as a meter made for " + say_quantity(kMeterOhm, Unit::ohm, 0, style) +
+          " reads it; behind a cable of another impedance, or where only the other end was read, a range";
       break;
     case R::feedline_total_loss_db:
     case R::feedline_arrives_pct:
@@ -257,7 +292,7 @@ Why why(R id, const Plan& plan, const Style& style) {
       if (std::isfinite(outlook[R::feedline_total_loss_db].value))
         lines.follows("Line loss", outlook[R::feedline_total_loss_db].value, Unit::decibel, 2);
       result.source = cable_source(join);
-      result.assumes = loss_assumes(join, style);
+      result.assumes = loss_assumes(plan, join, style);
       break;
     case R::radio_turned_down_w:
     case R::feedline_power_to_antenna_w:
@@ -276,8 +311,8 @@ Why why(R id, const Plan& plan, const Style& style) {
       if (std::isfinite(outlook[R::feedline_total_loss_db].value))
         lines.follows("Line loss", outlook[R::feedline_total_loss_db].value, Unit::decibel, 2);
       if (id != R::radio_turned_down_w) result.source = cable_source(join);
-      result.assumes =
-          loss_assumes(join, style) + "; reflected power is not lost, it comes back and warms the cable twice";
+      result.assumes = loss_assumes(plan, join, style) +
+                       "; reflected power is not lost, it comes back and warms the cable twice";
       break;
     case R::kit_chance_pct:
     case R::kit_single_points:

@@ -60,9 +60,15 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
     case Doubt::outside_tested: {
       if (lever(figure.culprit).link != Link::feedline)
         return "outside the loads, voltages and temperatures that battery tables were tested at: the range counts";
-      const feedline::Cable& cable = feedline::cables()[std::size_t(plan[L::feedline_cable])];
-      return "cable's law tested from " + say_quantity(cable.lowest_mhz, Unit::megahertz, 0, style) + " to " +
-             say_quantity(cable.highest_mhz, Unit::megahertz, 0, style);
+      if (figure.culprit == L::feedline_own_second_at_mhz)
+        return "outside the two frequencies at which this cable was measured";
+      const bool second = figure.culprit == L::feedline_second_cable;
+      const L of = second ? L::feedline_second_cable : L::feedline_cable;
+      const feedline::Cable& cable = feedline::cables()[std::size_t(plan[of])];
+      const auto say = [&](double mhz) { return say_quantity(mhz, Unit::megahertz, digits_needed(mhz, 2), style); };
+      const std::string whose = second ? "second cable's law tested " : "cable's law tested ";
+      if (cable.lowest_mhz == cable.highest_mhz) return whose + "at " + say(cable.lowest_mhz) + " only";
+      return whose + "from " + say(cable.lowest_mhz) + " to " + say(cable.highest_mhz);
     }
     case Doubt::contradiction:
     case Doubt::impossible:

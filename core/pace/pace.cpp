@@ -4,6 +4,9 @@
 #include <cmath>
 #include <limits>
 
+#include "core/pace/gamma.h"
+#include "core/pace/root.h"
+
 namespace gs::pace {
 namespace {
 
@@ -56,19 +59,17 @@ double minutes_for(Pace pace, int target, double chance) {
   if (!is_pace(pace) || !(chance > 0 && chance < 1) || target > kMostTarget) return kNaN;
   if (target <= 0) return 0;
   if (!(pace.per_hour > 0)) return kInfinity;
-  const auto reached = [&](double minutes) { return chance_of_target(pace, minutes, target) >= chance; };
-  double high = kMinutesPerHour * target / pace.per_hour, low = 0;
-  while (!reached(high)) {
+  const auto over = [&](double minutes) { return chance_of_target(pace, minutes, target) - chance; };
+  double high = kMinutesPerHour * target / pace.per_hour, low = 0, at_low = -chance, at_high = over(high);
+  while (at_high < 0) {
     low = high;
+    at_low = at_high;
     high *= 2;
     if (!std::isfinite(high))
       return kInfinity;  // a pace that may be nothing at all reaches some chances only in endless time
+    at_high = over(high);
   }
-  while (high - low > 1e-9 * high) {
-    const double middle = (low + high) / 2;
-    (reached(middle) ? high : low) = middle;
-  }
-  return high;
+  return root_between(low, high, at_low, at_high, 1e-9, over);
 }
 
 std::optional<CountRange> contacts_range(Pace pace, double minutes, double share) {
@@ -99,6 +100,13 @@ Pace updated(Pace pace, double counted, double minutes) {
   if (pace.spread_pct <= 0 || minutes <= 0) return pace;
   const double shape = std::pow(100 / pace.spread_pct, 2), hours = shape / pace.per_hour;
   return {(shape + counted) / (hours + minutes / kMinutesPerHour), 100 / std::sqrt(shape + counted)};
+}
+
+PaceRange pace_range(Pace pace, double share) {
+  if (!is_pace(pace) || !(pace.per_hour > 0) || !(share >= 0 && share < 1)) return {kNaN, kNaN};
+  if (pace.spread_pct <= 0) return {pace.per_hour, pace.per_hour};
+  const double shape = std::pow(100 / pace.spread_pct, 2), scale = pace.per_hour / shape;
+  return {scale * gamma_quantile(shape, (1 - share) / 2), scale * gamma_quantile(shape, (1 + share) / 2)};
 }
 
 Pace pace_from_count(double counted, double minutes) {

@@ -24,7 +24,7 @@ double expected_contacts(Pace pace, double minutes);
 double chance_of_target(Pace pace, double minutes, int target);
 
 /// Minutes after which the chance of `target` contacts reaches `chance` (0 < chance < 1). 0 for a target of 0;
-/// infinite where the pace is 0. Bisection to 1e-9 relative.
+/// infinite where the pace is 0. Within 1e-9 relative.
 double minutes_for(Pace pace, int target, double chance);
 
 /// Least and most contacts that `share` (0..1, say 0.8) of such outings bring: the quantiles (1 -/+ share)/2.
@@ -38,6 +38,13 @@ std::optional<CountRange> contacts_range(Pace pace, double minutes, double share
 /// gamma(a + n, b + t). At spread 0 the pace was certain and stays; minutes 0 changes nothing. per_hour must be
 /// above 0.
 Pace updated(Pace pace, double counted, double minutes);
+
+/// Between which two paces it lies in `share` (0..1) of the cases: gamma quantiles (1 -/+ share)/2, contacts an
+/// hour. Equal at spread 0; NaN for impossible input or a pace of 0.
+struct PaceRange {
+  double low_per_hour, high_per_hour;
+};
+PaceRange pace_range(Pace pace, double share);
 
 /// The pace that a count alone shows: n / t with a spread of 1/sqrt(n), which is what a count of n leaves open
 /// (shape n). Operating time, not the time on site. counted > 0 and minutes > 0.

@@ -29,6 +29,9 @@ void go(Stage& stage, Sheet sheet, Link link = Link::feedline, Panel panel = Pan
   view.panel = panel;
 }
 
+const std::vector<L> kTurnLevers = {L::battery_capacity_ah, L::radio_transmit_power_w, L::lead_wire,
+                                    L::radio_transmit_share_pct};
+
 const std::vector<Screen>& screens() {
   static const std::vector<Screen> all = {
       {"first run", [](Stage&) {}},
@@ -63,6 +66,26 @@ const std::vector<Screen>& screens() {
          s.open_sample();
          s.session().set(L::feedline_measured_swr, 90.0);
          go(s, Sheet::link);
+       }},
+      {"battery, turned round",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::battery, Panel::turned);
+         s.session().view.turn = {R::power_runtime_h, 3, 0.25, 100, kTurnLevers, kTurnLevers};
+       }},
+      {"battery, turned round, all may change and none can",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::battery, Panel::turned);
+         s.session().view.turn = {R::power_runtime_h, 99, 0.25, 100, kTurnLevers, kTurnLevers};
+       }},
+      {"lead-acid battery, pinned and changed",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().set(L::battery_chemistry, std::string("sealed_lead"));
+         s.session().pin();
+         s.session().set(L::radio_transmit_power_w, 20.0);
+         go(s, Sheet::link, Link::battery);
        }},
       {"why",
        [](Stage& s) {
@@ -230,6 +253,27 @@ const std::vector<Screen>& screens() {
          s.open_sample();
          s.session().go_on_air(machine().utc_s);
          go(s, Sheet::on_air, Link::feedline, Panel::forgotten);
+       }},
+      {"after",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().go_on_air(machine().utc_s);
+         for (int i = 0; i < 12; ++i) s.session().count_contact(machine().utc_s + 60 * i, 60 * i);
+         s.session().leave_air(machine().utc_s + 3600);
+         s.session().note_measured("feedline.measured_swr", 1.4, machine().utc_s);
+         s.session().note_measured("power.supply_at_key_down_v", 11.9, machine().utc_s);
+         s.session().view.adopted = {"pace.per_hour"};
+         go(s, Sheet::after);
+       }},
+      {"after, nothing happened",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::after);
+       }},
+      {"field card",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::card);
        }},
       {"clock, stints",
        [](Stage& s) {

@@ -94,6 +94,27 @@ async function every_sheet(page, folder, size) {
   await press(page, /^Theme/);
   await press(page, /^More:/);
   await shot('more');
+  await the_day(page, shot);
+}
+
+// The day itself: not yet on the air, counting, after, words for paper.
+async function the_day(page, shot) {
+  await press(page, /^Overview/);
+  await press(page, /opens Contacts$/);
+  await press(page, /^On the air$/);
+  await shot('not-on-the-air');
+  await press(page, /^Set its date to today/);
+  await press(page, 'Start being on the air');
+  for (let i = 0; i < 7; ++i) {
+    await press(page, /^Add one contact/);
+    await new Promise((done) => setTimeout(done, 450));
+  }
+  await shot('on-the-air');
+  await press(page, 'End being on the air');
+  await shot('after');
+  await press(page, /opens Contacts$/);
+  await press(page, 'Field card');
+  await shot('card');
 }
 
 async function pages_of_words(page, address, folder, size) {

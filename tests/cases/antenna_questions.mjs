@@ -224,4 +224,24 @@ export const asked = {
   'antenna.rope_over_branch': [{ branch_m: '30 ft' }, { rope_m: [22.288, 0.0005] }],
   // QST, March 2014, p. 50: 420 ft, 50 lbf, 0.011 lb/ft (16.370 g/m) sag 4.852 ft
   'antenna.sag': [{ span_m: '420 ft', pull_kg: '50 lb', wire_g: '16.370' }, { sag_m: [4.852 * ft, 0.0006 * ft] }],
+  // 20.88 m read at 6.892 MHz and wanted on 7.1: 20.27 m, worked out apart (upside down it would be 21.51)
+  'antenna.trim_many': [{ wanted_mhz: '7.1', first_m: '20.88', first_mhz: '6.892' }, { new_length_m: [20.27, 0.01], doubt_reading: [0, 0] }],
+  // a wire model of our own, not this code: 25 kHz a centimetre, 54 kHz wide
+  'antenna.whip_sharpness': [{ height_m: '2.4', frequency_mhz: '7.1' }, { khz_per_cm: [-25, 5], width_mhz: [0.054, 0.011] }],
+  // 14.3 ohm and 8.4 %; with 36 ohm more 50.3 ohm and 2.4 %: worked out apart
+  'antenna.better_match': [{ radiation_ohm: '4.3', radiation_share_pct: '28', one_ohm: '46', other_ohm: '10' }, { one_swr: [1.0, 0.01], one_pct: [2.4, 0.05], other_pct: [8.4, 0.1] }],
+  // 468/7.1 feet; 20.57 m by a wire model of our own, theories agree within 0.6 %
+  'antenna.rule_or_theory': [{ frequency_mhz: '7.1', diameter_m: '1.6 mm' }, { rule_m: [20.09, 0.006], theory_m: [20.57, 0.12] }],
+  // 0.95 half waves in space resonate as one
+  'antenna.any_length': [{ length_m: '20.056', first_mhz: '7.1' }, { away_quarters: [0, 0.002], worst_mhz: [7.1, 0] }],
+  // a quarter wave over average ground: 72.2 + 10.3 ohm, worked out apart
+  'antenna.height': [{ frequency_mhz: '7.1', apex_m: '10.556' }, { r_ohm: [82.5, 1], height_waves: [0.25, 0.0001] }],
+  // 50 N on 29.4 g/m: 0.297 m by the catenary, worked out apart; maker's 29.8 g/m; 50 of 1499 N
+  'antenna.pull': [{ wire: 'cu12_hard', span_m: '20.3', pull_kg: '5.0986' }, { sag_m: [0.297, 0.005], share_pct: [3.34, 0.01] }],
+  // from 9 m to 1.5 m over 17 m: 18.581 m (Pythagoras), 5.25 m high half way
+  'antenna.clears': [{ top_m: '9', low_m: '1.5', out_m: '17', at_m: '8.5', obstacle_m: '3' }, { length_m: [18.581, 0.0006], clear_m: [2.25, 1e-9] }],
+  // a level dipole of 468/14.25 feet and its ties want 11.01 m
+  'antenna.which_fits': [{ frequency_mhz: '14.25', apex_m: '7', span_m: '10' }, { dipole_m: [-1.01, 0.01] }],
+  // 9 of 100 W, an independent bench (second hand); a twentieth of 83.3 m
+  'antenna.transformer_cost': [{ transformer: 'un64_43_3600', power_w: '100', frequency_mhz: '3.6' }, { heat_w: [9, 0.1], counterpoise_m: [4.164, 0.001] }],
 };

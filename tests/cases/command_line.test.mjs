@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import test from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { asked as asked_antenna } from './antenna_questions.mjs';
+import { questions as feedline } from './feedline_questions.mjs';
 import { questions as power } from './power_questions.mjs';
 import { ask, check_shape, folder, refused, run, sets } from './program.mjs';
 import { asked as asked_safety } from './safety_questions.mjs';
@@ -154,6 +155,9 @@ test('every check answers, and says what it needs', () => {
     'radio.two_readings': [{ low_w: '25', low_a: '10', high_w: '100', high_a: '18', full_power_w: '100', wanted_w: '50' }, { wanted_a: [13.3137, 0.0001], keyed_idle_a: [2, 1e-9] }],
     // 200 ft that read 1.288 with nothing on the end: 9 dB one way, measured at 432 MHz by a mailing list's author
     'feedline.roll_loss': [{ swr: '1.288', length_m: '200ft', cable: 'rg213', frequency_mhz: '50' }, { loss_db: [9, 0.007] }],
+    // capacitance of 50 ohm and 0.66: 101.08 pF/m (worked out apart; the maker prints 101), 38 g/m in a parameter table
+    'feedline.cable_data': [{ cable: 'rg58c', frequency_mhz: '10' }, { per_100ft_db: [1.4, 0.05], capacitance_pf: [101, 0.5], weight_g: [38, 1e-9], z0_ohm: [50, 1e-9] }],
+    ...first_of_each(feedline),
     'feedline.decibels': [{ loss_db: '3', power_w: '100W' }, { arrives_pct: [50.1, 0.05], arrives_w: [50.1, 0.05], lost_w: [49.9, 0.05], s_units: [0.5, 1e-12] }],
     // quarter wave at 7.1 MHz, velocity factor 0.66: 6.967 m
     'feedline.electrical_length': [{ frequency_mhz: '7100kHz', length_m: '6.967', cable: 'rg58c' }, { quarter_wave_m: [6.967, 0.0005], wavelengths: [0.25, 2e-5] }],

@@ -421,3 +421,36 @@ TEST_CASE("pack on the air: measured blocks against the usual figure and its ran
     CHECK(low < 0.47);
   }
 }
+
+// Through the pack's own functions, for every chemistry: what the cells give is what set, lead, fuse and plugs, and
+// the pack's own resistance take.
+TEST_CASE("pack on the air: energy by its parts, every chemistry") {
+  Closeness energy("cells against set + lead + fuse and plugs + inner resistance, relative", "");
+  for (const Chemistry& kind : chemistries()) {
+    const Law law = law_of({.chemistry = &kind, .capacity_ah = 12, .health_pct = 90, .temperature_c = 5});
+    const double wire_ohm = 0.0209, contacts_ohm = 0.005;
+    double cells_j = 0, set_j = 0, wire_j = 0, contacts_j = 0, inner_j = 0, taken_ah = 0;
+    WellState state = full(law.wells);
+    for (int i = 0; i < 400; ++i) {
+      const double a = i % 5 < 2 ? 7.5 : 0.8, dt_h = 0.005;
+      const Load load{a, a, a, 1, 0, wire_ohm + contacts_ohm};
+      const Load nothing{0, 0, 0, 1, 0, 0};
+      const double open_v = paused_v(law, state, nothing), terminal_v = key_down_v(law, state, load, 0);
+      if (terminal_v <= 0) break;
+      const double j = a * dt_h * 3600;
+      cells_j += open_v * j;
+      set_j += (terminal_v - a * load.lead_ohm) * j;
+      wire_j += a * wire_ohm * j;
+      contacts_j += a * contacts_ohm * j;
+      inner_j += a * (law.quick_ohm + law.slow_ohm + law.fixed_ohm) * j;
+      state = after(law, state, load, dt_h);
+      taken_ah += a * dt_h;
+    }
+    CHECK(taken_ah > 1);
+    CHECK(energy.within((set_j + wire_j + contacts_j + inner_j) / cells_j, 1, 1e-9));
+    CHECK(std::abs((state.charge_ah + taken_ah) / law.wells.capacity_ah - 1) < 1e-9);
+    std::printf("  %s: set %.1f %%, wire %.2f %%, fuse and plugs %.2f %%, inside %.1f %%\n",
+                std::string(kind.key).c_str(), 100 * set_j / cells_j, 100 * wire_j / cells_j,
+                100 * contacts_j / cells_j, 100 * inner_j / cells_j);
+  }
+}

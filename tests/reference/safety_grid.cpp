@@ -211,7 +211,8 @@ TEST_CASE("exposure examples: a watt radiated by a short whip") {
   Closeness off("a watt from a short whip", "m");
   for (const auto& [mhz, m] :
        {std::pair{3.6, 1.9}, std::pair{7.1, 1.5}, std::pair{14.2, 1.2}, std::pair{28.4, 0.9}}) {
-    CAPTURE(mhz);
+    const double at_mhz = mhz;
+    CAPTURE(at_mhz);
     const Emission watt{mhz, 1, 4.7712, 1, 1};
     CHECK(off.within(short_whip_distance_m(watt, Audience::passer_by, Rule::us, kNoGround), m, 0.051));
   }

@@ -63,7 +63,7 @@ TEST_CASE("day: a whole day is read, written and read back the same") {
 
 TEST_CASE("day: a row that cannot be used is noted, kept and written back; the others stay") {
   const LoadedOuting loaded = read_outing(file_with(
-      R"("stints": [{"from_min": 3000}, {"from_min": 1050, "on_air": false, "levers": {"radio.mode": "cw"}}, {"from_min": 60, "levers": {"feedline.length_m": 3}}, {"from_min": 5, "levers": {"radio.mode": "no such"}}, {"levers": 7}, {"from_min": 900}],
+      R"("mood": 1, "stints": [{"from_min": 3000}, {"from_min": 1050, "on_air": false, "levers": {"radio.mode": "cw"}}, {"from_min": 60, "levers": {"feedline.length_m": 3}}, {"from_min": 5, "levers": {"radio.mode": "no such"}}, {"levers": 7}, {"from_min": 900}],
  "on_air": [{"from": "2026-06-13T20:55:00Z"}, {"from": "2026-06-13T21:50:00Z"}, {"until": "2026-06-13T21:50:00Z"}],
  "tally": [7, {"at": "2026-02-30T20:57:10Z"}, {"at": "2026-06-13T20:57:10Z", "count": 1.5}, {"at": "2026-06-13T20:57:10Z"}, {"at": "1999-06-13T20:57:10Z"}, {}],
  "measured": [{"key": "feedline.measured_swr", "value": 0.5}, {"value": 3}, {"key": "power.runtime_h", "value": "long"}, {"key": "power.runtime_h"}])"));
@@ -81,7 +81,7 @@ TEST_CASE("day: a row that cannot be used is noted, kept and written back; the o
   CHECK(noted(loaded, "tally 2", "2026-06-13T22:09:14Z is wanted"));
   CHECK(noted(loaded, "tally 3", "whole number"));
   CHECK(noted(loaded, "measured 1", "Measured SWR"));
-  CHECK(loaded.notes.size() == 5 + 2 + 5 + 4);
+  CHECK(loaded.notes.size() == 5 + 2 + 5 + 4 + 1);
   const std::string written = write_outing(loaded.outing);
   for (const char* lost : {"3000", "no such", "2026-02-30", "\"until\"", "0.5", "long"})
     CHECK_MESSAGE(written.find(lost) != std::string::npos, lost);

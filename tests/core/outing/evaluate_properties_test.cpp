@@ -122,7 +122,9 @@ TEST_CASE("every plan: matched loss grows with length, frequency and the roll's 
         !plan.has(L::antenna_feed_r_ohm) && std::isfinite(of(plan, R::feedline_swr_at_radio))) {
       ++higher;
       const Plan stretched = changed(plan, L::feedline_length_m, plan[L::feedline_length_m] * more);
-      if (of(stretched, R::feedline_swr_at_radio) > of(plan, R::feedline_swr_at_radio) * (1 + 1e-12))
+      // a cable of another impedance turns it about: its length then shows more or less of the antenna
+      if (join_feedline(plan).meter_impedance &&
+          of(stretched, R::feedline_swr_at_radio) > of(plan, R::feedline_swr_at_radio) * (1 + 1e-12))
         FAIL_CHECK("outing " << n << ": a longer line shows more of the antenna");
       if (of(stretched, R::antenna_swr) != of(plan, R::antenna_swr))
         FAIL_CHECK("a longer line changes the antenna");

@@ -184,7 +184,7 @@ TEST_CASE("reason: nothing to say where nothing is in doubt") {
     CHECK_FALSE(in_doubt);
     ++known_count;
   }
-  CHECK(known_count == 11);
+  CHECK(known_count == 12);
   CHECK(reason(plan, R::feedline_arrives_pct, unknown(Doubt::later, L::count)) == "this link does not answer yet");
 }
 

@@ -62,11 +62,17 @@ inline double unit_of(std::mt19937_64& bits) { return double(bits() >> 11) / 900
 inline double skip_share(L id) {
   if (id >= L::count) return 0.95;
   if (id == L::radio_transmit_power_w) return 0.6;
+  // most feed lines are one roll by the catalogue
+  for (const L rare : {L::feedline_second_length_m, L::feedline_plug_pairs, L::feedline_choke_db,
+                       L::feedline_own_loss_db, L::feedline_own_second_db})
+    if (id == rare) return 0.7;
   return lever(id).optional ? 0.4 : 0.08;
 }
 
-/// Readings that answer for power, line and load alone: known without battery, antenna kind, clock or pace.
+/// Readings that answer for power, line and load alone: known without battery, antenna kind, clock or pace. Two of
+/// the line's need an impedance.
 inline bool of_feedline(R id) {
+  if (id == R::feedline_radio_r_ohm || id == R::feedline_radio_x_ohm) return false;
   return reading(id).link == Link::feedline || id == R::radio_turned_down_w || id == R::antenna_swr;
 }
 

@@ -102,7 +102,8 @@ TEST_CASE("plan: every choice's keys survive the way into the plan and back") {
     const Lever& row = lever(L(i));
     if (row.kind != Kind::choice) continue;
     for (const Option& option : row.options()) {
-      Outing outing = test::outing_of({{L::feedline_measured_swr, 2.0}});  // so that "measured at" applies
+      // so that "measured at" and "second cable" apply
+      Outing outing = test::outing_of({{L::feedline_measured_swr, 2.0}, {L::feedline_second_length_m, 5.0}});
       if (L(i) == L::antenna_wire) outing = with(std::move(outing), L::antenna_kind, std::string("dipole"));
       outing = with(std::move(outing), L(i), std::string(option.key));
       CHECK(refusal(L(i), std::string(option.key)) == "");

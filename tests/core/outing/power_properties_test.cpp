@@ -30,6 +30,12 @@ Values powered(std::mt19937_64& bits) {
   if (test::unit_of(bits) < 0.7) put(L::battery_used_ah, {});
   if (test::unit_of(bits) < 0.5) put(L::spare_capacity_ah, {});
   if (test::unit_of(bits) < 0.5) put(L::lead_wire, {});
+  // often enough the battery that minds how long an over is, and large enough to get that far
+  if (test::unit_of(bits) < 0.3) {
+    put(L::battery_chemistry, std::string("sealed_lead"));
+    put(L::battery_capacity_ah, 20 + 100 * test::unit_of(bits));
+    put(L::battery_reserve_pct, 20 * test::unit_of(bits));
+  }
   return set;
 }
 

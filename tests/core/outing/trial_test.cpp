@@ -93,7 +93,14 @@ TEST_CASE("trials: the antenna stays as it is, whichever end was measured") {
     CAPTURE(trial.key);
     const double there = value(trial, R::antenna_swr);
     worst = std::max(worst, std::abs(there / at_antenna - 1));
-    // seen through its own line, by rho 10^(-matched/10) (standard definitions)
+    // seen through its own line, by rho 10^(-matched/10) (standard definitions); behind a line that is not of the
+    // meter's impedance, only a range is certain, and it holds no less than that
+    if (feedline::find_cable(trial.key) && feedline::find_cable(trial.key)->z0_ohm != kMeterOhm) {
+      const Figure& seen = trial.outlook[R::feedline_swr_at_radio];
+      CHECK(seen.low < seen.value);
+      CHECK(seen.high > seen.value);
+      continue;
+    }
     const double rho =
         (at_antenna - 1) / (at_antenna + 1) * std::pow(10, -value(trial, R::feedline_matched_loss_db) / 10);
     CHECK(std::abs(value(trial, R::feedline_swr_at_radio) - (1 + rho) / (1 - rho)) < 1e-9);

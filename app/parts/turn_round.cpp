@@ -1,0 +1,245 @@
+// Turned round: a target to reach, and for each lever that may change the value that just reaches it, its price and
+// the links that it touches.
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+
+#include "app/parts/change.h"
+#include "app/parts/ui.h"
+#include "core/outing/solve.h"
+
+namespace gs::parts {
+
+using look::Box;
+using look::Face;
+using look::Icon;
+using mirror::Role;
+namespace type = look::type;
+
+namespace {
+
+constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::antenna, Link::sky, Link::contacts};
+
+std::string goal_text(const Turn& turn, const Style& style) {
+  return say_quantity(turn.wanted, reading(turn.reading).unit, reading(turn.reading).digits, style);
+}
+
+/// "12 to 14 Ah": the unit once where both have the same.
+std::string change_text(const std::string& before, const std::string& after) {
+  if (before == after) return after;
+  const std::size_t one = before.rfind(' '), other = after.rfind(' ');
+  const bool same_unit = one != std::string::npos && other != std::string::npos &&
+                         before.substr(one) == after.substr(other) && before.find(' ') == one;
+  return (same_unit ? before.substr(0, one) : before) + " to " + after;
+}
+
+std::string price_of(const Session& session, const Answer& answer) {
+  if (answer.price == R::count) return "nothing else gets worse";
+  const Change change = compare(answer.price, answer.outlook[answer.price], session.outlook()[answer.price]);
+  std::string text = lower_first(std::string(reading(answer.price).name)) + " " +
+                     say_change(answer.price, change, session.style());
+  const State state = answer.outlook[answer.price].state;
+  if (state == State::tight || state == State::fails) text += ", " + std::string(state_word(state)) + " there";
+  return text;
+}
+
+/// Six links in a row, each with what the answer does to it.
+void links_row(Ui& ui, const Answer& answer, float x, float y, float step) {
+  for (const Link link : kChain) {
+    const Touch touch = touched(ui.session.outlook(), answer.outlook, link);
+    ui.pen.icon(icon_of(link), x, y, 22, touch == Touch::same ? ui.theme.ink2 : ui.theme.ink);
+    const look::Delta delta = touch == Touch::better  ? look::Delta::better
+                              : touch == Touch::worse ? look::Delta::worse
+                                                      : look::Delta::same;
+    if (touch != Touch::unknown)
+      ui.pen.delta(delta, x + 27, y + 17,
+                   touch == Touch::better  ? ui.theme.holds
+                   : touch == Touch::worse ? ui.theme.fails
+                                           : ui.theme.ink2,
+                   11);
+    x += step;
+  }
+}
+
+std::string links_spoken(const Session& session, const Answer& answer) {
+  std::string text;
+  for (const Link link : kChain) {
+    const Touch touch = touched(session.outlook(), answer.outlook, link);
+    if (touch == Touch::same || touch == Touch::unknown) continue;
+    text += ", " + std::string(link_name(link)) + (touch == Touch::better ? " better" : " worse");
+  }
+  return text;
+}
+
+}  // namespace
+
+void Ui::turn_target() {
+  Turn& turn = session.view.turn;
+  const Reading& row_of = reading(turn.reading);
+  const Style& style = session.style();
+  const std::string name(row_of.name);
+  const Figure& now = session.outlook()[turn.reading];
+  pen.text(x, y + 20, name + " to reach", Face::bold, type::kBody, theme.ink);
+  if (std::isfinite(now.value))
+    pen.text(x, y + 42, "plan " + figure_text(turn.reading, now, style), Face::regular, type::kLabel, theme.ink2);
+  gap(50);
+  const Box box = take(64);
+  const Box less{box.x, box.y + 4, 56, 56}, more{box.right() - 56, box.y + 4, 56, 56};
+  const std::string text = goal_text(turn, style);
+  pen.figure(box.mid_x(), look::Pen::centred(box.mid_y(), type::kFigure), text, type::kFigure, theme.ink,
+             look::Align::centre);
+  mirror::Node record;
+  record.role = Role::slider;
+  record.id = "turn:wanted";
+  record.name = name + " to reach";
+  record.value = speak_quantity(turn.wanted, row_of.unit, row_of.digits, style);
+  record.now = turn.wanted;
+  record.least = turn.step;
+  record.most = turn.most;
+  record.step = turn.step;
+  target(std::move(record), {less.right() + 8, box.y + 4, more.x - less.right() - 16, 56}, 10);
+  int steps = 0;
+  if (icon_button(less, "turn:less", "Less " + name, Icon::minus, theme.ink)) --steps;
+  pen.ring({less.mid_x(), less.mid_y()}, 26, theme.ink, look::stroke::kRule);
+  if (icon_button(more, "turn:more", "More " + name, Icon::plus, theme.ink)) ++steps;
+  pen.ring({more.mid_x(), more.mid_y()}, 26, theme.ink, look::stroke::kRule);
+  if (const auto step = asked.steps.find("turn:wanted"); step != asked.steps.end()) steps += step->second;
+  double wanted = turn.wanted + steps * turn.step;
+  if (const auto set = asked.set.find("turn:wanted"); set != asked.set.end()) wanted = set->second;
+  wanted = std::clamp(std::round(wanted / turn.step) * turn.step, turn.step, turn.most);
+  if (wanted != turn.wanted) {
+    turn.wanted = wanted;
+    wake_at(now_s);
+  }
+}
+
+void Ui::turn_choices() {
+  Turn& turn = session.view.turn;
+  section("Which may change?", "turn:may");
+  for (const L id : turn.levers) {
+    const std::string name(lever(id).name), node_id = "turn:may:" + std::string(lever(id).key);
+    const auto at = std::find(turn.may.begin(), turn.may.end(), id);
+    const bool on = at != turn.may.end();
+    const Box box = take(50);
+    const Box tick{box.x, box.y + 9, 32, 32};
+    if (on) {
+      pen.fill(tick, theme.holds, 6);
+      const look::Point strokes[] = {
+          {tick.x + 7, tick.y + 17}, {tick.x + 14, tick.y + 24}, {tick.x + 26, tick.y + 9}};
+      pen.polyline(strokes, theme.paper, 3.5F);
+    } else {
+      pen.outline(tick, theme.ink, look::stroke::kRule, 6);
+    }
+    pen.text(box.x + 48, look::Pen::centred(box.mid_y(), type::kBody), name, Face::regular, type::kBody, theme.ink);
+    mirror::Node record;
+    record.role = Role::button;
+    record.id = node_id;
+    record.name = name + (on ? " may change" : " stays as it is");
+    if (target(std::move(record), box)) {
+      if (on) {
+        turn.may.erase(at);
+      } else {
+        turn.may.push_back(id);
+      }
+      wake_at(now_s);
+    }
+  }
+  gap();
+  if (button("turn:leave", "Leave the plan as it is", Weight::plain)) {
+    session.view.panel = Panel::none;
+    wake_at(now_s);
+  }
+}
+
+void Ui::turn_answers() {
+  const Turn turn = session.view.turn;
+  const Style& style = session.style();
+  const Reading& row_of = reading(turn.reading);
+  std::vector<L> in_order;
+  for (const L id : turn.levers)
+    if (std::find(turn.may.begin(), turn.may.end(), id) != turn.may.end()) in_order.push_back(id);
+  const std::vector<Answer> answers =
+      gs::turn_round(session.outing(), in_order, {turn.reading, turn.wanted}, style);
+  const auto ways =
+      std::count_if(answers.begin(), answers.end(), [](const Answer& a) { return a.trouble.empty(); });
+  title(std::string(link_name(row_of.link)) + ", turned round", "turn:title");
+  constexpr const char* kCounted[] = {"No way",    "One way",   "Two ways", "Three ways",
+                                      "Four ways", "Five ways", "Six ways", "Seven ways"};
+  const std::string counted =
+      std::size_t(ways) < std::size(kCounted) ? kCounted[ways] : std::to_string(ways) + " ways";
+  section(counted + " to " + lower_first(std::string(row_of.name)) + " " + goal_text(turn, style) + ".",
+          "turn:ways");
+  paragraph("Each changes one thing only, and just reaches it.", "turn:each", theme.ink2);
+  gap(4);
+  open_group(Role::list, "turn:answers", "Answers", {x, y, w, 0});
+  for (const Answer& answer : answers) {
+    rule();
+    const Lever& lever_row = lever(answer.lever);
+    const std::string name(lever_row.name), id = "turn:take:" + std::string(lever_row.key);
+    if (!answer.trouble.empty()) {
+      const Box box = take(64);
+      pen.text(box.x, box.y + 26, name, Face::bold, type::kBody, theme.ink);
+      pen.sign(look::Sign::fails, {box.x + 9, box.y + 46}, 8);
+      const std::string words = pen.elided(answer.trouble, box.w - 30, Face::regular, type::kLabel);
+      pen.text(box.x + 26, box.y + 52, words, Face::regular, type::kLabel, theme.ink2);
+      node(Role::text, id, name + ": " + answer.trouble, box);
+      continue;
+    }
+    const bool narrow = w < 420;
+    const Box box = take(narrow ? 140 : 112);
+    const ImU32 fill = hand.down(id) ? theme.fold : theme.paper;
+    if (hand.down(id)) pen.fill(box, fill);
+    pen.push_ground(fill);
+    const std::string before = value_text(session.plan(), answer.lever, style);
+    const std::string change = change_text(before, answer.said);
+    const bool own_line =
+        pen.width(name, Face::bold, type::kBody) + pen.figure_width(change, type::kValue) > box.w - 20;
+    pen.text(box.x, box.y + 28, name, Face::bold, type::kBody, theme.ink);
+    pen.figure(box.right(), box.y + (own_line ? 58 : 30), change, type::kValue, theme.ink, look::Align::right);
+    const State state =
+        answer.outlook[turn.reading].state == State::none || answer.outlook[turn.reading].state == State::unknown
+            ? standing(answer.outlook, row_of.link).state
+            : answer.outlook[turn.reading].state;
+    const float second = box.y + (own_line ? 60 : 58);
+    pen.sign(sign_of(state), {box.x + 10, second - 6}, 9);
+    const float word_w =
+        pen.text(box.x + 28, second, state_word(state), Face::bold, type::kBody, colour_of(theme, state));
+    const std::string price = price_of(session, answer);
+    if (own_line) {
+      pen.text(box.x, second + 24, pen.elided(price, box.w, Face::regular, type::kLabel), Face::regular,
+               type::kLabel, theme.ink2);
+    } else {
+      pen.text(box.x + 38 + word_w, second, pen.elided(price, box.w - 44 - word_w, Face::regular, type::kLabel),
+               Face::regular, type::kLabel, theme.ink2);
+    }
+    const Figure& chance = answer.outlook[R::pace_chance_of_target_pct];
+    const std::string chance_text = figure_text(R::pace_chance_of_target_pct, chance, style);
+    const float third = box.bottom() - 36;
+    const float chance_w = chance_text.empty() ? 0 : pen.figure_width(chance_text, type::kLead) + 12;
+    if (!chance_text.empty())
+      pen.figure(box.right(), third + 20, chance_text, type::kLead, theme.ink, look::Align::right);
+    const float words_w = pen.width("chance", Face::regular, type::kLabel);
+    const bool with_words = !chance_text.empty() && box.w - chance_w - words_w > 6 * 52;
+    if (with_words)
+      pen.text(box.right() - chance_w, third + 19, "chance", Face::regular, type::kLabel, theme.ink2,
+               look::Align::right);
+    links_row(*this, answer, box.x, third,
+              std::min(64.0F, (box.w - chance_w - (with_words ? words_w + 10 : 0)) / 6));
+    pen.pop_ground();
+    mirror::Node record;
+    record.role = Role::button;
+    record.id = id;
+    record.name = name + " from " + before + " to " + answer.said + ", " + std::string(state_word(state)) + ", " +
+                  price + links_spoken(session, answer) +
+                  (chance_text.empty() ? std::string{} : ", chance of target " + chance_text) + ". Take it";
+    if (target(std::move(record), box, 0)) {
+      session.set_all({{answer.lever, answer.value}}, name + " " + answer.said);
+      session.view.panel = Panel::none;
+      wake_at(now_s);
+    }
+  }
+  if (answers.empty()) paragraph("Nothing may change, so nothing can.", "turn:nothing", theme.ink2);
+  close_group();
+}
+
+}  // namespace gs::parts

@@ -1,0 +1,95 @@
+// Being on the air in the browser: the whole flow by touch on a phone, by keyboard, and a browser that is killed after a tap.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { browse, browse_profile, kill_profile, open, open_page, poll, scratch, serve, still } from './harness.mjs';
+
+const between_taps_ms = 450; // longer than what counts as a bouncing finger
+const rest = (ms) => new Promise((done) => setTimeout(done, ms));
+const words = (page, id) => page.evaluate((wanted) => globalThis.groundsheet.mirror.text_of(wanted), id);
+const says = (page, id, pattern) =>
+  poll(async () => pattern.test((await words(page, id)) || ''), `${id} to say ${pattern}`);
+const button = (page, name) => page.locator('#mirror').getByRole('button', { name }).first();
+
+async function press(page, name, how = 'click') {
+  const control = button(page, name);
+  await control.waitFor();
+  await control.focus();
+  await rest(100);
+  await (how === 'Enter' ? control.press('Enter') : how === 'tap' ? control.tap() : control.click());
+  await rest(100);
+}
+
+async function go_on_air(page, how) {
+  await press(page, 'Start from a sample outing', how);
+  await still(page);
+  await press(page, /opens Contacts$/, how);
+  await press(page, /^On the air$/, how);
+  await press(page, /^Set its date to today/, how);
+  if (await button(page, /^Use this device's zone/).count()) await press(page, /^Use this device's zone/, how);
+  await press(page, 'Start being on the air', how);
+  await button(page, /^Add one contact, 0 so far/).waitFor();
+}
+
+async function count_up(page, from, to, how) {
+  for (let i = from; i < to; ++i) {
+    await rest(between_taps_ms);
+    await (how === 'tap' ? button(page, /^Add one contact/).tap() : button(page, /^Add one contact/).press('Enter'));
+    await says(page, 'air:count', new RegExp(`^${i + 1} of 10`));
+  }
+}
+
+for (const [how, options] of [['tap', { width: 390, height: 844, ratio: 2, touch: true }], ['Enter', {}]]) {
+  test(`start, count, undo, some forgotten, end: by ${how === 'tap' ? 'touch at 390x844' : 'keyboard and mirror'}`, async (t) => {
+    const server = await serve(t);
+    const { page } = await open_page(t, await browse(t), server.address, options);
+    await go_on_air(page, how);
+    await count_up(page, 0, 4, how);
+    await press(page, /^Undo the one at/, how);
+    await says(page, 'air:count', /^3 of 10/);
+    await press(page, 'Some I forgot', how);
+    await press(page, /^2$/, how);
+    await press(page, /^Add 2$/, how);
+    await says(page, 'air:count', /^5 of 10/);
+    await press(page, 'End being on the air', how);
+    await says(page, 'after:count', /^5 of 10/);
+  });
+}
+
+test('a browser that is killed after a tap loses at most that one', async (t) => {
+  const server = await serve(t);
+  const profile = scratch(t);
+  let context = await browse_profile(profile);
+  let page = await open(await context.newPage(), server.address);
+  await go_on_air(page, 'Enter');
+  let tapped = 0;
+  for (const more of [3, 2]) {
+    await count_up(page, tapped, tapped + more, 'Enter');
+    tapped += more;
+    await kill_profile(profile, context);
+    context = await browse_profile(profile);
+    page = await open(await context.newPage(), server.address);
+    await press(page, /opens Contacts$/, 'Enter');
+    await poll(async () => Boolean(await words(page, 'air:count')), 'the count');
+    const found = Number(/^\d+/.exec(await words(page, 'air:count'))[0]);
+    t.diagnostic(`killed right after contact ${tapped}: ${found} found`);
+    assert.ok(found >= tapped - 1 && found <= tapped, `${found} of ${tapped}`);
+    tapped = found;
+  }
+  await context.close();
+});
+
+test('the field card goes to paper as words, and to no screen', async (t) => {
+  const server = await serve(t);
+  const { page } = await open_page(t, await browse(t), server.address);
+  await press(page, 'Start from a sample outing');
+  await press(page, /opens Contacts$/);
+  await page.evaluate(() => (window.print = () => (globalThis.printed = document.getElementById('paper').textContent)));
+  await press(page, 'Field card');
+  await press(page, 'Print it');
+  const paper = await poll(() => page.evaluate(() => globalThis.printed), 'the printing');
+  for (const what of ['Quillet Meadow', 'Leave by', 'Feed line length', 'Before and while']) assert.ok(paper.includes(what), what);
+  assert.equal(await page.evaluate(() => getComputedStyle(document.getElementById('paper')).display), 'none');
+  await page.emulateMedia({ media: 'print' });
+  assert.notEqual(await page.evaluate(() => getComputedStyle(document.getElementById('paper')).display), 'none');
+  assert.equal(await page.evaluate(() => getComputedStyle(document.getElementById('stage')).display), 'none');
+});
