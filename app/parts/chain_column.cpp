@@ -57,12 +57,20 @@ void Ui::chain_column() {
       pen.line({words_right - 38, base - 6}, {words_right, base - 6}, theme.ink2, look::stroke::kStrong);
     }
     const bool has_change = link.change.kind != Change::Kind::none;
-    const std::string second = std::string(state_word(link.now.state)) + ", " + link.second;
-    const float room = words_right - words_x - (has_change ? 96 : 0);
-    const std::vector<std::string_view> lines = pen.lines(second, room, Face::regular, type::kLabel);
-    for (std::size_t k = 0; k < std::min<std::size_t>(lines.size(), 2); ++k)
-      pen.text(words_x, base + 23 + 19 * float(k), lines[k], Face::regular, type::kLabel,
-               colour_of(theme, link.now.state));
+    // the fullest of three wordings that stands whole in two lines beside the change
+    const float change_w =
+        18 + pen.width(say_change(link.now.binds, link.change, session.style()), Face::bold, type::kLabel);
+    const float room = words_right - words_x - (has_change ? change_w + 10 : 0);
+    const std::string word(state_word(link.now.state));
+    const std::string wordings[] = {word + ", " + link.second, word + ", " + link.short_second, word};
+    for (const std::string& wording : wordings) {
+      const std::vector<std::string_view> lines = pen.lines(wording, room, Face::regular, type::kLabel);
+      if (lines.size() > 2 && &wording != &wordings[2]) continue;
+      for (std::size_t k = 0; k < lines.size(); ++k)
+        pen.text(words_x, base + 23 + 19 * float(k), lines[k], Face::regular, type::kLabel,
+                 colour_of(theme, link.now.state));
+      break;
+    }
     if (has_change)
       draw_change(pen, theme, words_right, base + 30, link.now.binds, link.change, session.style(),
                   look::Align::right);

@@ -90,6 +90,19 @@ float word_baseline(const ChainLine& d, std::size_t i, const Cell& link, float r
   return under ? d.pinned[i].y - 10 : base;
 }
 
+void state_word_at(Ui& ui, const ChainLine& d, std::size_t i, const Cell& link, float x, float rise,
+                   std::string_view word, bool bold, ImU32 colour) {
+  const float base = word_baseline(d, i, link, rise);
+  const Face face = bold ? Face::bold : Face::regular;
+  const bool dropped = link.pinned.state != State::unknown && std::abs(d.pinned[i].y - d.at[i].y) > d.shape_r;
+  if (dropped && d.pinned[i].y < base - type::kLabel) {
+    // no wider than it must be, so that the legs beside it stay whole
+    const float pole = d.at[i].x;
+    ui.pen.fill({pole - 4, base - type::kLabel, 8, type::kLabel + 4}, ui.pen.ground());
+  }
+  ui.pen.text(x, base, word, face, type::kLabel, colour);
+}
+
 ChainLine laid_out(const std::array<Cell, 6>& cells, Box band, float limit_y, float slack_px, float shape_r,
                    float line_w, float cell_w, float first_x) {
   ChainLine d{band, limit_y, slack_px, shape_r, line_w, {}, {}};

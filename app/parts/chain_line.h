@@ -28,6 +28,9 @@ void draw_leg(Ui& ui, const std::array<Cell, 6>& cells, std::size_t i, look::Poi
               float line_w);
 /// Where the state's word stands: above the shape, and above a pinned diamond that would lie under it.
 float word_baseline(const ChainLine& line, std::size_t i, const Cell& link, float rise);
+/// The state's word at its place; the drop line from a pinned diamond above it is interrupted behind it.
+void state_word_at(Ui& ui, const ChainLine& line, std::size_t i, const Cell& link, float x, float rise,
+                   std::string_view word, bool bold, ImU32 colour);
 
 void open_chain(Ui& ui, look::Box box);  // navigation with a list
 void close_chain_list(Ui& ui);

@@ -50,10 +50,9 @@ void Ui::chain_overview() {
       const look::Ground ground(pen, in_band ? theme.band : theme.paper);
       const bool begin = nothing && link.link == Link::battery;
       const std::string_view word = begin ? std::string_view("begin here") : state_word(link.now.state);
-      pen.text(
-          d.at[i].x - 15, word_baseline(d, i, link, 12), word,
-          begin || link.now.state == State::tight || link.now.state == State::fails ? Face::bold : Face::regular,
-          type::kLabel, begin ? theme.ink : colour_of(theme, link.now.state));
+      const bool bold = begin || link.now.state == State::tight || link.now.state == State::fails;
+      state_word_at(*this, d, i, link, d.at[i].x - 15, 12, word, bold,
+                    begin ? theme.ink : colour_of(theme, link.now.state));
     }
     pen.icon(icon_of(link.link), at_x, words_y - 18, 24, theme.ink);
     pen.text(at_x + 30, words_y, link_name(link.link), Face::bold, type::kLabel, theme.ink);

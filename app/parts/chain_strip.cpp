@@ -85,9 +85,8 @@ void Ui::chain_strip(Link open) {
       const bool in_band = word_baseline(d, i, link, 10) - 2 > limit_y - slack_px;
       const look::Ground ground(pen, in_band ? theme.band : theme.paper);
       const bool known = link.now.state != State::unknown;
-      pen.text(d.at[i].x - 11, word_baseline(d, i, link, 10), state_word(link.now.state),
-               known && link.now.state != State::holds ? Face::bold : Face::regular, type::kLabel,
-               colour_of(theme, link.now.state));
+      state_word_at(*this, d, i, link, d.at[i].x - 11, 10, state_word(link.now.state),
+                    known && link.now.state != State::holds, colour_of(theme, link.now.state));
       if (is_open) {
         const Box pill{at_x - 10, limit_y + 32, pen.width(name, Face::bold, type::kLabel) + 20, 27};
         pen.fill(pill, theme.ink, 13.5F);

@@ -63,7 +63,40 @@ int stepper(Ui& ui, Box box, const std::string& id, const std::string& spoken, I
   return enabled ? steps_of(ui, id) : 0;
 }
 
+/// Head of a slider: the label beside the steppers, or above them where there is too little width for both.
+struct SliderHead {
+  std::vector<std::string_view> label;
+  float figure_w, hands_w, label_h;
+  bool own_line;
+};
+
+SliderHead slider_head(const Ui& ui, L id, const std::string& text, bool known, bool shows_pin) {
+  const std::string_view name = lever(id).name;
+  SliderHead head{};
+  head.figure_w = known ? ui.pen.figure_width(text, type::kValue) : ui.pen.width(text, Face::bold, type::kBody);
+  head.hands_w = 2 * metric::kStepper + std::max(96.0F, head.figure_w + 16) + 2 * space::kGap;
+  const float beside = ui.w - head.hands_w - 12;
+  head.own_line = ui.w < head.hands_w + 60 || ui.pen.lines(name, beside, Face::bold, type::kBody).size() > 2;
+  head.label = ui.pen.lines(name, head.own_line ? ui.w : beside, Face::bold, type::kBody);
+  head.label_h =
+      float(head.label.size()) * type::line_height(type::kBody) + (shows_pin ? type::line_height(type::kLabel) : 0);
+  return head;
+}
+
+bool differs_from_pin(const Session& session, L id) {
+  const Plan* pinned = session.pinned_plan();
+  const Plan& plan = session.plan();
+  return pinned && pinned->has(id) && (!plan.has(id) || (*pinned)[id] != plan[id]);
+}
+
 }  // namespace
+
+float Ui::slider_height(L id) const {
+  const SliderHead head = slider_head(*this, id, value_text(session.plan(), id, session.style()),
+                                      session.plan().has(id), differs_from_pin(session, id));
+  const float top = head.own_line ? head.label_h + 4 + metric::kHead : std::max(metric::kHead, head.label_h + 8);
+  return top + metric::kHit + type::line_height(type::kTick) + 2;
+}
 
 void Ui::slider(L id) {
   const Lever& row = lever(id);
@@ -73,20 +106,14 @@ void Ui::slider(L id) {
   const bool known = plan.has(id);
   const double value = known ? plan[id] : start_of(row, most);
   const Plan* pinned = session.pinned_plan();
-  const bool shows_pin = pinned && pinned->has(id) && (!known || (*pinned)[id] != value);
+  const bool shows_pin = differs_from_pin(session, id);
 
   // head: label, pinned value below it, then less, value, more
   const std::string text = value_text(plan, id, session.style());
-  const float figure_w = known ? pen.figure_width(text, type::kValue) : pen.width(text, Face::bold, type::kBody);
-  const float value_w = std::max(96.0F, figure_w + 16);
-  const float hands_w = 2 * metric::kStepper + value_w + 2 * space::kGap;
-  const bool own_line =
-      pen.lines(row.name, w - hands_w - 12, Face::bold, type::kBody).size() > 2 || w < hands_w + 60;
-  const std::vector<std::string_view> label =
-      pen.lines(row.name, own_line ? w : w - hands_w - 12, Face::bold, type::kBody);
-  const float line = type::line_height(type::kBody);
   const std::string pin_text = shows_pin ? "pinned " + value_text(*pinned, id, session.style()) : std::string{};
-  const float label_h = float(label.size()) * line + (shows_pin ? type::line_height(type::kLabel) : 0);
+  const SliderHead laid = slider_head(*this, id, text, known, shows_pin);
+  const auto& [label, figure_w, hands_w, label_h, own_line] = laid;
+  const float line = type::line_height(type::kBody);
   if (own_line) {
     float base = y + type::kBody;
     for (const std::string_view part : label) {

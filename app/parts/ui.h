@@ -110,10 +110,11 @@ class Ui {
   bool tick_row(const TickRow& row);  // tick_row.cpp; true when it was tapped
 
   // --- levers (lever.cpp, keypad.cpp)
-  void slider(L id);       // the whole control
-  void lever_row(L id);    // a row that unfolds into a slider or chips
-  void lever_chips(L id);  // choice levers
-  void lever_list(L id);   // long choice lists, a row an option
+  void slider(L id);                // the whole control
+  float slider_height(L id) const;  // of the whole control at this width
+  void lever_row(L id);             // a row that unfolds into a slider or chips
+  void lever_chips(L id);           // choice levers
+  void lever_list(L id);            // long choice lists, a row an option
   void keypad();
 
   // --- readings (reading.cpp)

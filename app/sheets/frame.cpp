@@ -157,7 +157,8 @@ void panel_here(Ui& ui) {
 void one_column(Ui& ui, const LinkSheet& sheet, Box area) {
   const Panel panel = ui.session.view.panel;
   const bool foot = ui.phone() && sheet.slider != L::count && panel != Panel::turned;
-  const float foot_h = foot ? 158.0F : 0.0F;
+  ui.column(area.x, area.w, area.y);
+  const float foot_h = foot ? ui.slider_height(sheet.slider) + 16 : 0.0F;
   ui.begin_scroll("sheet", {ui.surface.x, area.y, ui.surface.w, area.h - foot_h});
   ui.column(area.x, area.w, ui.y + 4);
   if (panel == Panel::turned) {
