@@ -150,9 +150,13 @@ void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken)
       known ? pen.figure(box.x, base, text, range_first ? type::kFigure : type::kHeadline, theme.ink) : 64;
   if (!known) pen.line({box.x, base - 14}, {box.x + 64, base - 14}, theme.ink2, 5);
   const Standing link = standing(session.outlook(), row_of.link);
-  float line_x = box.x + figure_w + 18;
-  const float first = base - 16;
   const std::string_view word = state_word(link.state);
+  // Beside the figure; under it where a long figure leaves no room for words.
+  constexpr float kLeastRoom = 120;
+  const bool under = box.right() - (box.x + figure_w + 18) < kLeastRoom;
+  if (under) gap(44);
+  const float line_x = under ? box.x : box.x + figure_w + 18;
+  const float first = under ? base + 30 : base - 16;
   pen.sign(sign_of(link.state), {line_x + 12, first - 6}, 11);
   const float word_w = pen.text(line_x + 32, first, word, Face::bold, type::kBody, colour_of(theme, link.state));
   const float name_x = line_x + 32 + word_w + 10;

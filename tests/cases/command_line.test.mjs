@@ -38,6 +38,26 @@ test('the demo outing is known all through', () => {
   assert.equal(answer.readings['feedline.arrives_pct'].state, 'holds');
 });
 
+test('moving one lever of the demo moves what follows, the way physics and the clock have it', (t) => {
+  const read = (...pairs) => ask(['--evaluate', demo, ...pairs.flatMap((pair) => ['--set', pair])]).readings;
+  const plan = read();
+  const moved = (key, direction, ...pairs) => {
+    const then = read(...pairs)[key].value, now = plan[key].value;
+    t.diagnostic(`${pairs}: ${key} ${now} -> ${then}`);
+    assert.ok(direction * (then - now) > 0, `${pairs}: ${key} ${now} -> ${then}`);
+  };
+  moved('power.runtime_h', 1, 'radio.transmit_power_w=20');
+  moved('safety.public_m', -1, 'radio.transmit_power_w=20');
+  moved('safety.public_m', 1, 'radio.transmit_power_w=100');
+  moved('feedline.arrives_pct', -1, 'feedline.length_m=30');
+  moved('feedline.arrives_pct', -1, 'feedline.cable=rg174');
+  moved('pace.chance_of_target_pct', -1, 'clock.leave_by_min=18:00');
+  moved('pace.chance_of_target_pct', -1, 'pace.per_hour=4');
+  // a battery that ends before the stay does: contacts count until then
+  moved('pace.expected_contacts', -1, 'battery.capacity_ah=8');
+  assert.ok(read('battery.capacity_ah=8')['power.lasts_until_min'].value < plan['clock.pack_by_min'].value);
+});
+
 test('an empty outing has a reason for everything, and names the levers', (t) => {
   const answer = ask(['--evaluate', folder(t).outing({})]);
   check_shape(answer, 'outlook');
