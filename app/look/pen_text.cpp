@@ -30,6 +30,16 @@ bool is_unit(std::string_view word) {
                       [&](std::string_view s) { return word.starts_with(s); });
 }
 
+/// A space that parts a figure from its unit, or from another short word that says what it counts: no line ends
+/// there while another place will do.
+bool holds_together(std::string_view text, std::size_t space) {
+  constexpr std::size_t kLongestUnit = 4;  // bytes: "mAh", "\u00b0C", "min"
+  if (space == 0 || !(text[space - 1] >= '0' && text[space - 1] <= '9')) return false;
+  const std::string_view after = text.substr(space + 1);
+  const std::string_view word = after.substr(0, after.find_first_of(" .,;:)"));
+  return !word.empty() && word.size() <= kLongestUnit && !has_digit(word);
+}
+
 }  // namespace
 
 float Pen::text_px(std::string_view text, const ImFont& font) const {
@@ -105,8 +115,10 @@ std::vector<std::string_view> Pen::lines(std::string_view text, float width, Fac
     }
     const float advance = advance_px(font, code);
     if (code == ' ') {  // a space may hang over the end
-      space = here;
-      used_at_space = used + advance;
+      if (space == kNone || !holds_together(text, here)) {
+        space = here;
+        used_at_space = used + advance;
+      }
     } else if (used + advance > room && here > start) {
       if (space != kNone)
         end_line(space, space + 1, used - used_at_space);

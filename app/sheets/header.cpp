@@ -121,7 +121,7 @@ void header(parts::Ui& ui) {
                       type::kLead, ui.theme.ink);
   }
   const Plan& plan = session.plan();
-  std::string second = session.outing().date;
+  std::string second = plan.date ? sky::day_words(*plan.date) : session.outing().date;
   if (plan.has(L::antenna_frequency_mhz))
     second += (second.empty() ? "" : " \u00B7 ") + value_text(plan, L::antenna_frequency_mhz, session.style());
   if (!second.empty() && name_w + 24 + pen.width(second, Face::regular, type::kLabel) < room)

@@ -60,4 +60,13 @@ std::string date_text(Date date) {
   return text;
 }
 
+std::string day_words(Date date) {
+  // day 0, 1 January 2000, was a Saturday
+  constexpr const char* kDays[] = {"Sat", "Sun", "Mon", "Tue", "Wed", "Thu", "Fri"};
+  constexpr const char* kMonths[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                     "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+  const int weekday = (day_number(date) % 7 + 7) % 7;
+  return std::string(kDays[weekday]) + " " + std::to_string(date.day) + " " + kMonths[date.month - 1];
+}
+
 }  // namespace gs::sky

@@ -25,5 +25,7 @@ Date date_of(int day_number);
 /// Reads "2026-06-13"; nothing for any other form or a date that is_date refuses. date_text writes the same form.
 std::optional<Date> read_date(std::string_view text);
 std::string date_text(Date date);
+/// "Sat 13 Jun": for where the year is plain. The date must be one (is_date).
+std::string day_words(Date date);
 
 }  // namespace gs::sky

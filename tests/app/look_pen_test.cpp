@@ -247,6 +247,13 @@ TEST_CASE("text is wrapped, and nothing of it is lost") {
       letters += line;
     }
     CHECK(letters == "Wwwwwwwwwwwwwwwwwwwwé");
+    // a figure and its unit stay on one line where another place to break will do
+    const std::string loss = "Arrives 58 %, line loss 2.4 dB";
+    const auto broken =
+        pen.lines(loss, pen.width("Arrives 58 %, line loss 2.4 d", Face::regular, 16), Face::regular, 16);
+    REQUIRE(broken.size() == 2);
+    CHECK(broken[1] == "2.4 dB");
+    CHECK(pen.lines("2.4 dB", pen.width("2.4 d", Face::regular, 16), Face::regular, 16)[1] == "dB");
     CHECK(pen.lines("one\ntwo\n", 500, Face::regular, 16).size() == 3);
     CHECK(pen.lines("", 500, Face::regular, 16).size() == 1);
     const std::string cut = pen.elided("A very long name for a meadow by the river", 120, Face::bold, 20);

@@ -147,6 +147,14 @@ TEST_CASE("calendar property: days count on, and dates come back") {
     CHECK_FALSE(read_date(text).has_value());
 }
 
+TEST_CASE("calendar: days of the week that stand in the history books") {
+  // from memory: Sputnik rose on a Friday, people first walked on the moon (UTC) on a Monday, the leap day of 2000
+  CHECK(day_words({1957, 10, 4}) == "Fri 4 Oct");
+  CHECK(day_words({1969, 7, 21}) == "Mon 21 Jul");
+  CHECK(day_words({2000, 2, 29}) == "Tue 29 Feb");
+  CHECK(day_words({2026, 11, 25}) == "Wed 25 Nov");
+}
+
 TEST_CASE("sun property: rise and set are where the sun crosses, and light lasts as long as the sun is up") {
   Draw draw(kSeed + 2);
   Closeness deg("elevation at rise and set", "degrees");
