@@ -55,7 +55,7 @@ void add_zones(const Ui& ui, const std::vector<WirePart>& parts, double public_m
                        : "Rope off " + metres(ui, public_m) + " round what hangs low";
 }
 
-void add_antenna(const std::vector<WirePart>& parts, double operator_m, Scene& scene) {
+void add_antenna(const std::vector<WirePart>& parts, double feed_x, double operator_m, Scene& scene) {
   using Thing = SceneThing::Kind;
   const Reach reach = reach_of(parts);
   if (reach.right_m > reach.left_m) {
@@ -63,7 +63,6 @@ void add_antenna(const std::vector<WirePart>& parts, double operator_m, Scene& s
     scene.things.push_back({Thing::support, {reach.left_m, 0}, 0, {}});
     scene.things.push_back({Thing::support, {reach.right_m, 0}, 0, {}});
   }
-  const double feed_x = parts.size() == 1 && parts.front().from_high_m < parts.front().to_high_m ? reach.left_m : 0;
   scene.things.push_back({Thing::feed_point, {feed_x, 0}, 0, {}});
   const Metres table{feed_x + 1.5, -(operator_m + 1.2)};
   scene.lines.push_back({{{feed_x, 0}, table}, Ink::feed, {}});
@@ -91,7 +90,7 @@ void Ui::safety_plan() {
   scene.plan = true;
   std::string told;
   add_zones(*this, parts, public_m, scene, told);
-  add_antenna(parts, operator_m, scene);
+  add_antenna(parts, fed_at_m(plan), operator_m, scene);
   const bool paced = plan.has(L::safety_people_m);
   const double people_m =
       paced ? plan[L::safety_people_m] : std::max(public_m, out[R::safety_owed_within_m].value) + kPathBeyond_m;

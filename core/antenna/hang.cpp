@@ -38,15 +38,15 @@ Triangle triangle(double wire_m, const Space& at) {
   return {height, (wire_m - 4 * height * height / wire_m) / 2};
 }
 
-double leg_out_m(double leg, const Space& at) {
-  const double drop = std::clamp(at.apex_m - at.end_m, 0.0, leg);
-  return std::max(side(leg, drop), leg * kHalfRightAngle);
+/// Down to the ends, but no steeper than 45 degrees: the legs keep a right angle between them.
+double leg_drop_m(double leg, const Space& at) {
+  return std::min(std::max(at.apex_m - at.end_m, 0.0), leg * kHalfRightAngle);
 }
 
 Hang hang_v(double leg, const Space& at) {
   Hang h{};
-  h.out_m = leg_out_m(leg, at);
-  const double drop = side(leg, h.out_m);
+  const double drop = leg_drop_m(leg, at);
+  h.out_m = side(leg, drop);
   h.low_m = at.apex_m - drop;
   h.needs_m = 2 * (h.out_m + kTieM);
   h.between_deg = 2 * std::atan2(h.out_m, drop) * kDegrees;

@@ -7,13 +7,15 @@
 
 namespace gs {
 
-/// A straight part of what radiates, by its ends: across from the middle of the site, and up from the ground. m.
+/// A straight part of what radiates, by its ends, the lower one first: across from the middle of the site, and up from the ground. m.
 struct WirePart {
   double from_m, from_high_m, to_m, to_high_m;
 };
-/// The plan's antenna as it hangs by the rules of its kind (docs/methods/antenna.md), taut. Empty where kind,
-/// frequency or apex is not known or the wire does not hang there.
+/// The plan's antenna as its own sheet draws it (antenna::sketch), taut. Empty where kind, frequency or apex is not
+/// known or the wire does not hang there.
 std::vector<WirePart> wire_parts(const Plan& plan);
+/// Where it is fed, across from the support; 0 where it cannot be drawn.
+double fed_at_m(const Plan& plan);
 
 /// All places within radius_m of the straight line on the ground.
 struct GroundZone {

@@ -22,8 +22,7 @@ TEST_CASE("zones: a dipole overhead leaves the ground free, the ends of a V are 
   CHECK(wide[0].radius_m == doctest::Approx(std::sqrt(5.75)).epsilon(1e-12));
   CHECK(free_overhead_m(dipole, 6) == 0);
 
-  // an inverted V, apex 8 m, legs of about 5 m: it cannot come down to 2.5 m, so it hangs straight: 3 m would be
-  // left
+  // an inverted V, apex 8 m, legs of about 10 m: their ends come down to 2.5 m
   const Plan plan = resolve(
       test::also(test::whole_outing(),
                  {{L::antenna_kind, "inverted_v"}, {L::antenna_frequency_mhz, 7.1}, {L::antenna_apex_m, 8.0}}));
@@ -37,6 +36,18 @@ TEST_CASE("zones: a dipole overhead leaves the ground free, the ends of a V are 
   CHECK(ends[0].radius_m == 1.5);
   CHECK(ends[0].from_m == vee[0].from_m);
   CHECK(ends[0].to_m == doctest::Approx(vee[0].from_m * (1 - 1.5 / 5.5)).epsilon(1e-12));
+
+  // on 28.08 MHz its legs of 2.5 m stay far above everybody: 45 degrees at the steepest, so 8 - 2.5 / root 2 up
+  const std::vector<WirePart> small = wire_parts(resolve(
+      test::also(test::whole_outing(),
+                 {{L::antenna_kind, "inverted_v"}, {L::antenna_frequency_mhz, 28.08}, {L::antenna_apex_m, 8.0}})));
+  REQUIRE(small.size() == 2);
+  for (const WirePart& leg : small) {
+    const double leg_m = std::hypot(leg.to_m - leg.from_m, leg.to_high_m - leg.from_high_m);
+    CHECK(leg_m == doctest::Approx(2.54).epsilon(0.01));
+    CHECK(leg.from_high_m == doctest::Approx(8 - leg_m / std::sqrt(2.0)).epsilon(1e-9));
+  }
+  CHECK(reach_zones(small, 1.5).empty());
 
   const std::vector<WirePart> whip =
       wire_parts(test::plan_of({{L::antenna_kind, "loaded_whip"}, {L::antenna_frequency_mhz, 14.2}}));
