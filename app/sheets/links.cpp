@@ -63,6 +63,25 @@ TurnOffer which_battery() {
       }};
 }
 
+/// The share that is at ease; asked for by whoever has it already, it says what is still to spare.
+TurnOffer how_long_a_line() {
+  return {[](const Session& session) {
+            return std::isfinite(session.outlook()[R::feedline_arrives_pct].value)
+                       ? std::string("How long may the feed line be?")
+                       : std::string{};
+          },
+          [](const Session& session) {
+            Turn turn;
+            turn.reading = R::feedline_arrives_pct;
+            turn.wanted = session.plan()[ease_lever(R::feedline_arrives_pct)];
+            turn.step = 5;
+            turn.most = 99;
+            turn.levers = {L::feedline_length_m, L::feedline_cable, L::antenna_frequency_mhz};
+            turn.may = {L::feedline_length_m, L::feedline_cable};
+            return turn;
+          }};
+}
+
 LinkSheet battery() {
   return {Link::battery,
           R::power_runtime_h,
@@ -95,14 +114,16 @@ LinkSheet radio() {
 LinkSheet feedline() {
   return {Link::feedline,
           R::feedline_power_to_antenna_w,
-          [](Ui& ui) { ui.watts_bar(); },
+          [](Ui& ui) {
+            ui.watts_bar();
+            ui.gap();
+            ui.rolls(4);
+          },
           {R::feedline_arrives_pct, R::feedline_total_loss_db, R::feedline_swr_at_radio, R::antenna_swr,
            R::radio_turned_down_w, R::feedline_matched_loss_db, R::feedline_weight_g, R::feedline_highest_v,
            R::feedline_radio_r_ohm, R::feedline_radio_x_ohm},
           [](Ui& ui) {
             ui.findings(feedline_findings(ui.session.plan(), ui.session.outlook(), ui.session.style()));
-            ui.gap();
-            ui.rolls(5);
             ui.gap();
             ui.loss_plot();
             ui.along_plot();
@@ -114,7 +135,8 @@ LinkSheet feedline() {
            L::radio_fold_back_swr,      L::feedline_roll_loss_pct,    L::feedline_temperature_c,
            L::feedline_second_length_m, L::feedline_second_cable,     L::feedline_plug_pairs,
            L::feedline_choke_db,        L::feedline_own_loss_db,      L::feedline_own_at_mhz,
-           L::feedline_own_second_db,   L::feedline_own_second_at_mhz}};
+           L::feedline_own_second_db,   L::feedline_own_second_at_mhz},
+          how_long_a_line()};
 }
 
 LinkSheet antenna() {

@@ -73,6 +73,13 @@ const std::vector<Screen>& screens() {
          go(s, Sheet::link, Link::battery, Panel::turned);
          s.session().view.turn = {R::power_runtime_h, 3, 0.25, 100, kTurnLevers, kTurnLevers};
        }},
+      {"feed line, turned round",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::feedline);
+         s.frame();
+         s.shell().act({"turn:open", platform::MirrorAction::Verb::press});
+       }},
       {"battery, turned round, all may change and none can",
        [](Stage& s) {
          s.open_sample();
