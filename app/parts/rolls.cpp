@@ -19,8 +19,11 @@ void Ui::rolls(int most) {
   const Outlook& out = session.outlook();
   const Figure& now = out[R::feedline_power_to_antenna_w];
   if (trials.empty() || now.state == State::unknown) return;
-  section("What another roll would change", "rolls");
-  pen.text(right() - 30, y - 9, "arrives", Face::regular, type::kTick, theme.ink2, look::Align::right);
+  constexpr std::string_view kTitle = "What another roll would change";
+  section(kTitle, "rolls");
+  constexpr float kBesideTitle = 110;  // the word, its gap and the chevron's column
+  if (pen.width(kTitle, Face::bold, type::kLead) + kBesideTitle < w)
+    pen.text(right() - 30, y - 9, "arrives", Face::regular, type::kTick, theme.ink2, look::Align::right);
   open_group(Role::list, "rolls:list", "Other rolls", {x, y, w, 0});
   double widest = 0.5;
   for (const Trial& trial : trials) {
@@ -39,10 +42,10 @@ void Ui::rolls(int most) {
     if (hand.down(id)) pen.fill(box, theme.fold);
     const look::Ground ground(pen, hand.down(id) ? theme.fold : theme.paper);
     const float base = narrow ? box.y + 27 : box.mid_y() + 7;
-    pen.text(box.x, base, trial.title, Face::bold, type::kBody, theme.ink);
+    const float title_w = pen.text(box.x, base, trial.title, Face::bold, type::kBody, theme.ink);
     const float second_base = narrow ? box.y + 51 : base;
     const float mid = box.x + w * 0.34F, half = w * 0.08F;
-    if (!narrow)
+    if (!narrow && box.x + title_w + 8 < mid - half)
       pen.dumbbell(mid - half, mid + half, box.mid_y(), mid, mid + half * float((then.value - now.value) / widest),
                    then.value >= now.value ? theme.holds : theme.fails);
     const Change by_power = compare(R::feedline_power_to_antenna_w, then, now);
