@@ -109,6 +109,7 @@ void Shell::frame() {
 
 void Shell::draw(parts::Ui& ui) {
   ui.focus = focus_;
+  ui.show_focus = focus_ != shown_focus_;
   ui.tree.title = session_.outing().name.empty() ? "Groundsheet" : session_.outing().name + " \u00B7 Groundsheet";
   sheets::header(ui);
   draw_notes(ui);
@@ -224,6 +225,8 @@ void Shell::publish(parts::Ui& ui) {
   if (!focus_there) give_keyboard({});
   if (!typing_.has(focus_) && is_text_field(ui.tree, focus_)) typing_.give(focus_);  // a panel that opened with one
   ui.tree.focus = focus_;
+  // from then on a hand may scroll it out of sight; a key brings it back
+  if (ui.focus_in_sight && ui.focus == focus_) shown_focus_ = focus_;
   const look::Theme& theme = look::theme(session_.settings.theme);
   ui.tree.skin = {theme.ink, theme.paper, theme.ink, look::type::kBody * text};
   for (mirror::Node& node : ui.tree.nodes) {
@@ -281,6 +284,7 @@ void Shell::give_keyboard(std::string id) {
 }
 
 void Shell::key(const platform::KeyPress& press) {
+  shown_focus_.clear();
   const bool counting = session_.view.sheet == Sheet::on_air && session_.phase() == Phase::on_air;
   if (typing_.has(focus_) && typing_.key(press)) {
     // it went into the text field
@@ -331,7 +335,10 @@ void Shell::act(const platform::MirrorAction& action) {
   platform::wake(kSettleFrames);
 }
 
-void Shell::view_changed() { platform::wake(kSettleFrames); }
+void Shell::view_changed() {
+  shown_focus_.clear();  // a keyboard that slides up may cover it
+  platform::wake(kSettleFrames);
+}
 
 void Shell::stored(bool ok) {
   if (ok && !is_on_air(session_.outing().happened)) store::forget_noted();

@@ -54,6 +54,7 @@ class Shell : public platform::Host {
   parts::Typing typing_;
   mirror::Tree tree_;
   std::string focus_, opener_;  // opener: what had the keyboard when the panel opened
+  std::string shown_focus_;     // what was brought into sight since it got the keyboard
   Panel panel_ = Panel::none;
   Settings kept_settings_;
   bool awake_ = false;  // as the platform was told

@@ -109,11 +109,14 @@ bool Ui::target(Node record, Box box, float radius, Target::Kind kind, Box thumb
   if (enabled && reach.h > 0) hand.add({kind, id, reach, thumb});
   if (focus == id) {
     pen.focus(box, radius);
+    std::optional<float> off;
     if (!scrolls_.empty()) {
       const Box& area = scrolls_.back().box;
-      if (box.y < area.y) scroll_focus = box.y - area.y - 8;
-      if (box.bottom() > area.bottom()) scroll_focus = box.bottom() - area.bottom() + 8;
+      if (box.y < area.y) off = box.y - area.y - 8;
+      if (box.bottom() > area.bottom()) off = box.bottom() - area.bottom() + 8;
     }
+    focus_in_sight = !off;
+    if (show_focus && off) scroll_focus = off;
   }
   return enabled && hand.tapped(id);
 }

@@ -74,6 +74,8 @@ class Ui {
   double wake_s = 0;                  // earliest time another frame is needed; 0: none
   std::string focus;                  // id that has the keyboard
   std::string keyboard_to;            // a text field was tapped: it gets the keyboard
+  bool show_focus = false;            // it has only just got it: bring it into sight
+  bool focus_in_sight = false;        // it was drawn, whole, where it can be seen
   std::optional<float> scroll_focus;  // set when the focused record lies outside its scroll area
 
   // --- plain parts (plain.cpp)

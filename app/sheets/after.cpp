@@ -219,7 +219,7 @@ void counted(Ui& ui) {
 void to_take_along(Ui& ui, const std::vector<Beside>& rows) {
   Session& session = ui.session;
   ui.section("To take along", "after:files");
-  const std::string name = file_stem(session.outing());
+  const std::string name = file_stem(session.outing().name);
   if (ui.button("after:tally", "Save the tally as a table", parts::Weight::plain, Icon::count))
     platform::save_file(name + "-tally.csv", tally_csv(session.plan(), session.now()));
   ui.gap();

@@ -23,11 +23,4 @@ Outing new_outing() {
   return refusal(L::clock_utc_offset_min, offset).empty() ? with(outing, L::clock_utc_offset_min, offset) : outing;
 }
 
-std::string file_stem(const Outing& outing) {
-  std::string name;
-  for (const char c : outing.name)
-    name += (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ? c : c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : '-';
-  return name.empty() ? "outing" : name;
-}
-
 }  // namespace gs::sheets

@@ -17,7 +17,4 @@ Outing sample_outing();
 /// An outing of today in which nothing else is set: date and UTC offset come from the machine's clock, once.
 Outing new_outing();
 
-/// A file name a person recognises, without its ending: letters and digits of the outing's name.
-std::string file_stem(const Outing& outing);
-
 }  // namespace gs::sheets

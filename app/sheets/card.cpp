@@ -45,7 +45,7 @@ void card(Ui& ui) {
   }
   ui.gap();
   if (ui.button("card:save", "Save it as text", parts::Weight::plain, Icon::count))
-    platform::save_file(file_stem(session.outing()) + "-card.txt", card_text(words));
+    platform::save_file(file_stem(session.outing().name) + "-card.txt", card_text(words));
   ui.gap(16);
   int index = 0;
   for (const CardPart& part : words.parts) part_of(ui, part, index++);

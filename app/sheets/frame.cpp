@@ -61,7 +61,7 @@ void figures(Ui& ui, const LinkSheet& sheet) {
     ui.gap();
     ui.may_transmit();
   }
-  ui.cautions(sheet.link);
+  if (!sheet.cautions_at_hand) ui.cautions(sheet.link);
   if (sheet.headline == R::count && sheet.readings.empty())
     ui.paragraph("Not known. This link joins later; the others do not wait for it.", "sheet:none", ui.theme.ink2);
 }
@@ -102,6 +102,10 @@ void turn_offer(Ui& ui, const LinkSheet& sheet) {
 void levers(Ui& ui, const LinkSheet& sheet, bool with_slider, bool turn_here) {
   if (with_slider && sheet.slider != L::count) {
     ui.slider(sheet.slider);
+    ui.gap();
+  }
+  if (sheet.cautions_at_hand) {
+    ui.cautions(sheet.link);
     ui.gap();
   }
   for (const L id : sheet.levers) lever_or_list(ui, id);

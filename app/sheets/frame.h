@@ -25,6 +25,7 @@ struct LinkSheet {
   L slider;                                 // the lever that lies open; count: none
   std::vector<L> levers;                    // rows
   TurnOffer turn{};                         // may be empty
+  bool cautions_at_hand = false;            // above the levers instead of under the figures
 };
 
 /// The drawing of the Battery sheet (discharge.cpp).

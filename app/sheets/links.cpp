@@ -198,11 +198,12 @@ LinkSheet safety() {
           {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
            R::rules_power_pct},
           {},
-          L::safety_busiest_share_pct,
-          {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax, L::safety_people_m,
-           L::radio_transmit_power_w, L::radio_mode, L::antenna_kind, L::antenna_frequency_mhz, L::rules_class,
-           L::rules_region, L::rules_own_low_mhz, L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits,
-           L::safety_ground}};
+          L::count,
+          {L::safety_busiest_share_pct, L::safety_people_m, L::radio_transmit_power_w, L::radio_mode,
+           L::antenna_kind, L::antenna_frequency_mhz, L::rules_class, L::rules_region, L::rules_own_low_mhz,
+           L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits, L::safety_ground},
+          {},
+          true};
 }
 
 LinkSheet kit() {

@@ -188,12 +188,14 @@ void begin(Ui& ui) {
 
 }  // namespace
 
-std::string file_name(std::string_view outing_name) {
+std::string file_stem(std::string_view outing_name) {
   std::string name;
   for (const char c : outing_name)
     name += (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ? c : c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : '-';
-  return (name.empty() ? "outing" : name) + ".json";
+  return name.empty() ? "outing" : name;
 }
+
+std::string file_name(std::string_view outing_name) { return file_stem(outing_name) + ".json"; }
 
 void outings(Ui& ui) {
   const float left = ui.surface.x + ui.margin(), width = ui.surface.w - 2 * ui.margin(), top = ui.y;

@@ -16,7 +16,8 @@ void on_air(parts::Ui& ui);
 void card(parts::Ui& ui);   // field card
 void after(parts::Ui& ui);  // planned beside what happened
 
-/// A file name a person recognises: letters and digits of the outing's name.
+/// A file name a person recognises: letters and digits of the outing's name; the stem, and with an outing's ending.
+std::string file_stem(std::string_view outing_name);
 std::string file_name(std::string_view outing_name);
 
 }  // namespace gs::sheets

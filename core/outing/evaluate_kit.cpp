@@ -64,7 +64,11 @@ void put_kit(const Plan& plan, Outlook& out) {
   put(out, R::kit_single_points, judge(plan, R::kit_single_points, kit.single_points));
   put(out, R::kit_weight_kg, judge(plan, R::kit_weight_kg, kit.weight_g / 1000));
   put(out, R::kit_volume_l, judge(plan, R::kit_volume_l, kit.volume_l));
-  put(out, R::kit_set_up_min, judge(plan, R::kit_set_up_min, kit.set_up_min));
+  if (kit.set_up_min > 0) {
+    put(out, R::kit_set_up_min, judge(plan, R::kit_set_up_min, kit.set_up_min));
+  } else {
+    withhold(out, {R::kit_set_up_min}, {Doubt::no_minutes, L::count});
+  }
   put(out, R::kit_to_pack, judge(plan, R::kit_to_pack, kit.to_pack));
 }
 

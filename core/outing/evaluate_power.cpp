@@ -83,11 +83,13 @@ void put_power(const Plan& plan, Joined& joined, Outlook& out) {
     for (const auto& ids : {kFromRadio, kFromBattery, kFromClock}) withhold(out, ids, no_radio);
     return;
   }
-  const std::vector<battery::Stretch> stretches = loads_of(plan, joined, Luck::usual);
+  const std::vector<battery::Stretch> stretches = loads_of(plan, joined, Luck::usual),
+                                      worse_stretches = loads_of(plan, joined, Luck::worse),
+                                      better_stretches = loads_of(plan, joined, Luck::better);
   joined.average_a = average_a(stretches);
   put(out, R::power_average_current_a,
-      ranged(plan, R::power_average_current_a, joined.average_a, average_a(loads_of(plan, joined, Luck::worse)),
-             average_a(loads_of(plan, joined, Luck::better))));
+      ranged(plan, R::power_average_current_a, joined.average_a, average_a(worse_stretches),
+             average_a(better_stretches)));
   // the lead and its fuse carry the hardest of them
   const battery::Load usual =
       std::max_element(stretches.begin(), stretches.end(), [](const auto& one, const auto& other) {
@@ -102,14 +104,13 @@ void put_power(const Plan& plan, Joined& joined, Outlook& out) {
   }
   const bool clock_known = joined.no_clock.doubt == Doubt::none;
   const double on_air_h = clock_known ? joined.on_air_min / 60 : std::numeric_limits<double>::infinity();
-  const auto run = [&](Luck luck) {
-    return battery::course_of(packs_of(plan, luck), loads_of(plan, joined, luck), on_air_h);
-  };
-  const battery::Course course = run(Luck::usual), worse = run(Luck::worse), better = run(Luck::better);
+  const std::vector<battery::Carry> packs = packs_of(plan, Luck::usual);
+  const battery::Course course = battery::course_of(packs, stretches, on_air_h),
+                        worse = battery::course_of(packs_of(plan, Luck::worse), worse_stretches, on_air_h),
+                        better = battery::course_of(packs_of(plan, Luck::better), better_stretches, on_air_h);
   joined.runtime_min = 60 * course.hours;
   joined.ends_by = lever_of(course.by);
-  const battery::Carry first = packs_of(plan, Luck::usual).front();
-  const bool outside = battery::outside_tested(first.law, usual, first.floors);
+  const bool outside = battery::outside_tested(packs.front().law, usual, packs.front().floors);
   const auto put_range = [&](R id, double value, double one_end, double other_end) {
     Figure figure = ranged(plan, id, value, one_end, other_end);
     if (figure.state != State::unknown) {

@@ -24,6 +24,7 @@ enum class Doubt : unsigned char {
   not_allowed,           // rules: the signal is not where the licence allows it
   not_allowed_anywhere,  // rules: the licence has no place for this mode or frequency
   no_kit,                // the kit list is empty
+  no_minutes,            // no item of the kit says how long it takes
   no_date,               // the outing has no date
   no_horizon,            // the sun does not come to the horizon on that date
   no_fuse,               // power: no blade fuse carries the current and saves the wire

@@ -47,6 +47,8 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
       return "this licence class has no place for it";
     case Doubt::no_kit:
       return "needs a kit list";
+    case Doubt::no_minutes:
+      return "no item of the kit says its minutes";
     case Doubt::no_date:
       return "needs the outing's date";
     case Doubt::no_horizon:

@@ -72,3 +72,25 @@ TEST_CASE("words beside a phone's chain are whole and lie on no other words") {
     }
   }
 }
+
+TEST_CASE("what has the keyboard is brought into sight once; a wheel may leave it there, a key brings it back") {
+  Stage stage(390, 844);
+  stage.open_sample();
+  stage.session().view.sheet = Sheet::link;
+  stage.session().view.link = Link::antenna;
+  stage.settle();
+  const std::string far = std::string(lever(L::antenna_feed_r_ohm).key) + ":row";
+  stage.shell().act({far, platform::MirrorAction::Verb::focus});
+  stage.settle();
+  const mirror::Node shown = stage.at(far);
+  CHECK(shown.y + shown.h <= 844);
+  stage.shell().wheel(200, 400, 0, -4000);
+  stage.settle();
+  const float away = stage.at(far).y;
+  CHECK(away > 844);
+  stage.settle();
+  CHECK(stage.at(far).y == away);
+  stage.press(platform::Key::down);
+  stage.settle();
+  CHECK(stage.at(far).y < 844);
+}

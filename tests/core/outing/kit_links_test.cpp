@@ -79,6 +79,17 @@ TEST_CASE("kit and chain: set-up by the list is the clock's usual set-up") {
   CHECK(evaluate(resolve(outing))[R::kit_set_up_min].value == 19.5);
 }
 
+TEST_CASE("kit: where no item says its minutes, none are told") {
+  Outing outing;
+  outing.kit = {{.name = "Set", .function = "radio"}};
+  const Plan silent = resolve(outing);
+  const Figure unsaid = evaluate(silent)[R::kit_set_up_min];
+  CHECK(unsaid.state == State::unknown);
+  CHECK(reason(silent, R::kit_set_up_min, unsaid) == "no item of the kit says its minutes");
+  outing.kit[0].set_up_min = 3;
+  CHECK(evaluate(resolve(outing))[R::kit_set_up_min].value == 3);
+}
+
 TEST_CASE("kit: ticks and litres are summed, and read back from a file with what is not known") {
   Outing outing = test::whole_outing();
   outing.kit = {battery(12, 1), {"Mast", "support", 900, 0, 0.98, true}};
