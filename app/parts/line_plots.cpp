@@ -10,12 +10,10 @@ namespace {
 
 /// The bands that the loss is asked for, ITU Radio Regulations, article 5, the widest of the three Regions.
 struct Band {
-  std::string_view name;
   double low_mhz, high_mhz;
 };
-constexpr Band kBands[] = {{"160", 1.8, 2},   {"80", 3.5, 4},       {"40", 7, 7.3},  {"", 10.1, 10.15},
-                           {"20", 14, 14.35}, {"", 18.068, 18.168}, {"", 21, 21.45}, {"", 24.89, 24.99},
-                           {"10", 28, 29.7},  {"6 m", 50, 54}};
+constexpr Band kBands[] = {{1.8, 2},         {3.5, 4},    {7, 7.3},       {10.1, 10.15}, {14, 14.35},
+                           {18.068, 18.168}, {21, 21.45}, {24.89, 24.99}, {28, 29.7},    {50, 54}};
 constexpr double kLowestMhz = 1.8, kHighestMhz = 54, kHighestSwr = 1000;
 constexpr float kPlotHeight = 230;
 
@@ -48,8 +46,10 @@ void Ui::loss_plot() {
       most_db = std::max(most_db, plot.dots.back().y);
     }
   plot.y = {.title = "loss", .unit = Unit::decibel, .digits = 2, .least = 0, .most = 1.1 * most_db};
+  // one name for all: most are too narrow for their own
   for (const Band& band : kBands)
-    plot.bands.push_back({true, band.low_mhz, band.high_mhz, Tint::sand, std::string(band.name)});
+    plot.bands.push_back(
+        {true, band.low_mhz, band.high_mhz, Tint::sand, &band == kBands ? "bands from 160 m to 6 m" : ""});
   // where the law was not tested it is only stretched
   if (cable.lowest_mhz > kLowestMhz)
     plot.bands.push_back({true, kLowestMhz, std::min(cable.lowest_mhz, kHighestMhz), Tint::hatched, ""});
