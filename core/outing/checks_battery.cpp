@@ -258,9 +258,13 @@ std::string key_down(std::span<const double> in, std::span<double> out) {
   if (std::string trouble = missing(kKeyDownInputs, in); !trouble.empty()) return trouble;
   const battery::Pack pack{
       .chemistry = &chemistry_of(in[1]), .capacity_ah = in[0], .health_pct = in[3], .temperature_c = in[4]};
-  const battery::Draw draw{in[5], std::isfinite(in[6]) ? std::min(in[6], in[5]) : in[5]};
+  const double lasting_a = std::isfinite(in[6]) ? std::min(in[6], in[5]) : in[5];
   const radio::Lead lead{radio::wires()[std::size_t(in[7])].gauge, in[8], in[9], in[10]};
-  out[0] = battery::loaded_v(pack, in[2], draw);
+  // the plan's own law, rested at this charge and only just keyed
+  const battery::Law law = battery::law_of(pack);
+  const battery::Load load{
+      .pause_a = 0, .sending_a = lasting_a, .key_down_a = in[5], .share = 1, .over_h = 0, .lead_ohm = 0};
+  out[0] = battery::key_down_v(law, {.charge_ah = law.wells.capacity_ah * in[2] / 100, .lag_ah = 0}, load, 0);
   out[2] = radio::supply_v(out[0], in[5], radio::lead_ohm(lead));
   out[1] = out[0] - out[2];
   out[3] = out[2] - in[11];
