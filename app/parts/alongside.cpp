@@ -13,7 +13,7 @@ namespace type = look::type;
 
 float Ui::alongside(Box box, bool across) {
   constexpr std::array<Link, 3> kBeside{Link::safety, Link::clock, Link::kit};
-  constexpr float kLeastAcross = 112;
+  constexpr float kLeastAcross = 122;  // "not known" beside its sign
   if (across && box.w / 3 < kLeastAcross) {
     across = false;
     box.h = 3 * look::space::kTarget;

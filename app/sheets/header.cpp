@@ -26,15 +26,26 @@ void header(parts::Ui& ui) {
   Session& session = ui.session;
   look::Pen& pen = ui.pen;
   const Box bar{ui.surface.x, ui.surface.y, ui.surface.w, look::chain::kHeader};
-  ui.open_group(Role::banner, "header", "Groundsheet", bar);
   constexpr float kSize = 48;
-  float right = bar.right() - ui.margin() + 12;
+  // while one counts, nothing stands near that takes a step of the plan back instead of a contact
+  const bool counting = session.view.sheet == Sheet::on_air && session.phase() == Phase::on_air;
+  // where too little is left for the name it has the line of the mark, and what else is pressed the line below
+  constexpr float kApart = 8, kNameRoom = 84;
+  const int hands = counting ? 2 : session.can_undo() ? 4 : 3;
+  const float taken = (kSize + kApart) * float(hands) + kSize + ui.margin();
+  const bool two_lines =
+      !counting && (ui.phone() || ui.layout == look::Layout::on_side) && ui.surface.w - taken < kNameRoom;
+  ui.open_group(Role::banner, "header", "Groundsheet", {bar.x, bar.y, bar.w, two_lines ? bar.h + kSize : bar.h});
+  const float hands_right = std::min(bar.right() - 2, two_lines ? bar.right() : bar.right() - ui.margin() + 12);
+  float right = hands_right, hands_y = bar.y + 3;
   const auto icon = [&](std::string_view id, std::string_view spoken, Icon what, ImU32 colour) {
     right -= kSize;
-    return ui.icon_button({right, bar.y + 3, kSize, kSize}, id, spoken, what, colour);
+    const float at = right;
+    right -= kApart;
+    return ui.icon_button({at, hands_y, kSize, kSize}, id, spoken, what, colour);
   };
   // Drawn from the right; the mirror's order follows below in reading order, so the mark comes first.
-  const Box mark{bar.x + ui.margin() - 6, bar.y + 3, kSize, kSize};
+  const Box mark{bar.x + std::max(2.0F, ui.margin() - 6), bar.y + 3, kSize, kSize};
   if (ui.hand.down("home")) pen.fill(mark, ui.theme.fold, look::radius::kChip);
   pen.brand(mark.x + 6, mark.y + 7, 34, ui.theme.ink);
   mirror::Node home;
@@ -56,6 +67,8 @@ void header(parts::Ui& ui) {
     session.view.panel = Panel::none;
     ui.wake_at(ui.now_s);
   }
+  const float name_right = right;
+  if (two_lines) right = hands_right, hands_y = bar.bottom();
   const ThemeName next = ThemeName((int(session.settings.theme) + 1) % int(ThemeName::count));
   if (icon("theme",
            "Theme " + std::string(theme_word(session.settings.theme)) + ", change to " +
@@ -64,8 +77,6 @@ void header(parts::Ui& ui) {
     session.settings.theme = next;
     ui.wake_at(ui.now_s);
   }
-  // while one counts, nothing stands near that takes a step of the plan back instead of a contact
-  const bool counting = session.view.sheet == Sheet::on_air && session.phase() == Phase::on_air;
   if (!counting && session.can_undo() && icon("undo", "Undo " + session.undo_names(), Icon::undo, ui.theme.ink)) {
     session.undo();
     ui.wake_at(ui.now_s);
@@ -82,8 +93,8 @@ void header(parts::Ui& ui) {
     pin_tapped = icon("pin", pin_words, Icon::pin, ui.theme.pin);
   } else {
     const float text_w = pen.width(pin_words, Face::bold, type::kLabel);
-    const Box box{right - text_w - 52, bar.y + 3, text_w + 48, kSize};
-    right = box.x;
+    const Box box{right - text_w - 48, bar.y + 3, text_w + 48, kSize};
+    right = box.x - kApart;
     if (ui.hand.down("pin")) pen.fill(box, ui.theme.fold, look::radius::kChip);
     const look::Ground ground(pen, ui.hand.down("pin") ? ui.theme.fold : ui.theme.paper);
     pen.icon(Icon::pin, box.x + 10, box.mid_y() - 12, 24, ui.theme.pin);
@@ -104,7 +115,7 @@ void header(parts::Ui& ui) {
     ui.wake_at(ui.now_s);
   }
   const float base = look::Pen::centred(bar.mid_y(), type::kLead);
-  const float room = right - mark.right() - 8;
+  const float room = (two_lines ? name_right : right) - mark.right() - 8;
   float name_w = pen.width(name, Face::bold, type::kLead);
   const auto lines = pen.lines(name, room, Face::bold, type::kLabel);
   if (name_w > room && lines.size() == 1) {
@@ -128,19 +139,22 @@ void header(parts::Ui& ui) {
     pen.text(mark.right() + name_w + 20, base, second, Face::regular, type::kLabel, ui.theme.ink2);
   ui.tree.nodes[title_at].w = name_w;
   ui.close_group();
-  ui.y = bar.bottom();
+  ui.y = bar.bottom() + (two_lines ? kSize : 0);
 
   if (session.view.panel == Panel::pin && pinned) {
-    ui.column(ui.surface.x + ui.margin(), ui.surface.w - 2 * ui.margin(), bar.bottom() + 4);
-    ui.open_group(Role::group, "pin:choices", "The pin", {ui.x, ui.y, ui.w, 56});
-    const float each = (ui.w - 16) / 3;
+    const float top = ui.y + 4;
+    ui.column(ui.surface.x + ui.margin(), ui.surface.w - 2 * ui.margin(), top);
+    const bool across = ui.w >= 330;
+    const float each = across ? (ui.w - 16) / 3 : ui.w, step = across ? each + 8 : 64;
+    ui.open_group(Role::group, "pin:choices", "The pin", {ui.x, top, ui.w, across ? 56.0F : 2 * step + 56});
     const struct {
       const char* id;
       const char* label;
     } items[] = {{"pin:move", "Move pin here"}, {"pin:back", "Go back to pin"}, {"pin:out", "Take pin out"}};
     for (int i = 0; i < 3; ++i) {
-      if (!ui.button_in({ui.x + float(i) * (each + 8), ui.y, each, 56}, items[i].id, items[i].label,
-                        parts::Weight::plain, Icon::count, type::kLabel))
+      const Box place =
+          across ? Box{ui.x + float(i) * step, top, each, 56} : Box{ui.x, top + float(i) * step, each, 56};
+      if (!ui.button_in(place, items[i].id, items[i].label, parts::Weight::plain, Icon::count, type::kLabel))
         continue;
       if (i == 0) session.pin();
       if (i == 1) session.go_to_pin();
@@ -149,7 +163,7 @@ void header(parts::Ui& ui) {
       ui.wake_at(ui.now_s);
     }
     ui.close_group();
-    ui.y = bar.bottom() + 68;
+    ui.y = top + (across ? 64 : 2 * step + 64);
   }
 }
 
