@@ -45,6 +45,9 @@ const CheckResult kWhipResults[] = {
     {told("feed_ohm", "Feed-point resistance", Unit::ohm, 1, "all in series, in resonance")},
     {told("swr", "SWR without a match", Unit::none, 1,
           "against 50 ohm; low with a lossy ground, and no sign of good")},
+    {told("zenith_dbi", "Straight up, dBi", Unit::none, 0,
+          "5 m whip on a jeep, measured from 4 to 8 MHz, +-6 dB: IEEE Trans. VT-19 (1970), abstract",
+          Better::more)},
 };
 std::string whip(std::span<const double> in, std::span<double> out) {
   if (std::string trouble = first_needed(kWhipInputs, in); !trouble.empty()) return trouble;
@@ -58,7 +61,8 @@ std::string whip(std::span<const double> in, std::span<double> out) {
   out[3] = feed.coil_ohm;
   out[4] = feed.feed_ohm;
   out[5] = antenna::swr_of_resistance(feed.feed_ohm);
-  return {};
+  out[6] = antenna::whip_zenith_dbi(in[1]);
+  return std::isfinite(out[6]) ? "a whip does not serve near stations by way of the sky straight above" : "";
 }
 
 // ---- What coil does this whip need? ----
@@ -118,6 +122,11 @@ const CheckResult kRadialResults[] = {
     {told("efficiency_pct", "Goes out", Unit::percent, 0, "36.5 ohm over 36.5 ohm and the loss", Better::more)},
     {told("feed_ohm", "Feed-point resistance", Unit::ohm, 0, "of a quarter-wave vertical in resonance")},
     {told("wire_m", "Wire of all radials", Unit::metre, 0, "number times length")},
+    {told("ground_db", "On the ground, against 60", Unit::decibel, 1,
+          "one field test, quarter-wave radials, 4 to 60 of them, second hand", Better::more)},
+    {told("raised_db", "Raised a little, against 60", Unit::decibel, 1,
+          "the same test, 0.03 wavelengths up; a later series has four as good as 60, kept symmetrical",
+          Better::more)},
 };
 std::string radials(std::span<const double> in, std::span<double> out) {
   if (!std::isfinite(in[0])) return needs(kRadialInputs[0].row);
@@ -131,6 +140,9 @@ std::string radials(std::span<const double> in, std::span<double> out) {
   out[4] = quarter_wave_ohm + loss.usual_ohm;
   out[3] = 100 * quarter_wave_ohm / out[4];
   out[5] = in[1] * waves * antenna::wavelength_m(in[0]);
+  const antenna::RadialField field = antenna::radial_field(in[1]);
+  out[6] = field.ground_db;
+  out[7] = field.raised_db;
   return "sources differ: " + say_quantity(loss.lowest_ohm, Unit::ohm, 0) + " to " +
          say_quantity(loss.highest_ohm, Unit::ohm, 0) + " of loss";
 }
