@@ -1,63 +1,11 @@
-// The first copy: IndexedDB. A transaction counts only when it is complete, and it is asked to reach the disk by then.
+// The first copy: IndexedDB.
 'use strict';
 {
-  const open_limit_ms = 3000; // some browsers never answer after a crash; then the second copy has to do
   const most_aside = 20;
-  let opening = null; // promise of the open database
-
-  function open() {
-    return new Promise((resolve, reject) => {
-      const timer = setTimeout(() => reject(new Error('the database does not answer')), open_limit_ms);
-      const request = indexedDB.open('groundsheet', 1);
-      request.onupgradeneeded = () => {
-        request.result.createObjectStore('kept');
-        request.result.createObjectStore('aside', { autoIncrement: true });
-      };
-      request.onerror = () => {
-        clearTimeout(timer);
-        reject(request.error);
-      };
-      request.onsuccess = () => {
-        clearTimeout(timer);
-        const database = request.result;
-        database.onclose = drop;
-        database.onversionchange = () => {
-          database.close();
-          drop();
-        };
-        resolve(database);
-      };
-    });
-  }
-
-  function drop() {
-    opening = null;
-  }
-
-  // Runs work(transaction) and gives what it left in the holder once all of it is on disk.
-  async function run_once(mode, work) {
-    opening = opening || open();
-    const database = await opening;
-    return new Promise((resolve, reject) => {
-      const transaction = database.transaction(['kept', 'aside'], mode, { durability: 'strict' });
-      const holder = {};
-      transaction.oncomplete = () => resolve(holder);
-      transaction.onabort = () => reject(transaction.error || new Error('the database gave up'));
-      transaction.onerror = () => {}; // the abort that follows tells
-      work(transaction, holder);
-    });
-  }
-
-  // A handle may go stale at any time; one fresh try cures that.
-  async function run(mode, work) {
-    try {
-      return await run_once(mode, work);
-    } catch (problem) {
-      drop();
-      if (problem && problem.name === 'QuotaExceededError') throw problem;
-      return run_once(mode, work);
-    }
-  }
+  const run = globalThis.groundsheet.connection('groundsheet', (database) => {
+    database.createObjectStore('kept');
+    database.createObjectStore('aside', { autoIncrement: true });
+  });
 
   // Everything that is kept: {kind: record}.
   async function read() {

@@ -3,14 +3,13 @@
 'use strict';
 {
   const gs = globalThis.groundsheet;
-  const open_limit_ms = 3000; // as in database.js
+  const run = gs.connection('groundsheet-tally', (database) => database.createObjectStore('lines'));
   const second_key = 'groundsheet.tally';
   const shape = /^(\d{1,15}) ([0-9a-f]{8}) (.*)$/;
 
   let lines = []; // of the last start, in order
   let last = 0; // number of the newest record
-  let any = false; // line
-  let opening = null;
+  let any = false; // of them
   let pending = Promise.resolve();
 
   const record_of = (number, text) => `${number} ${gs.checksum(`${number} ${text}`)} ${text}`;
@@ -21,46 +20,6 @@
     return number !== undefined && sum === gs.checksum(`${number} ${text}`) ? [Number(number), text] : undefined;
   }
 
-  function open() {
-    return new Promise((resolve, reject) => {
-      const timer = setTimeout(() => reject(new Error('the database does not answer')), open_limit_ms);
-      const request = indexedDB.open('groundsheet-tally', 1);
-      request.onupgradeneeded = () => request.result.createObjectStore('lines');
-      request.onerror = () => reject(request.error);
-      request.onsuccess = () => {
-        clearTimeout(timer);
-        request.result.onclose = () => (opening = null);
-        request.result.onversionchange = () => {
-          request.result.close();
-          opening = null;
-        };
-        resolve(request.result);
-      };
-    });
-  }
-
-  async function run_once(mode, work) {
-    opening = opening || open();
-    const database = await opening;
-    return new Promise((resolve, reject) => {
-      const transaction = database.transaction('lines', mode, { durability: 'strict' });
-      let answer;
-      transaction.oncomplete = () => resolve(answer && answer.result);
-      transaction.onabort = () => reject(transaction.error || new Error('the database gave up'));
-      answer = work(transaction.objectStore('lines'));
-    });
-  }
-
-  // A handle may go stale at any time; one fresh try cures that.
-  async function run(mode, work) {
-    try {
-      return await run_once(mode, work);
-    } catch {
-      opening = null;
-      return run_once(mode, work);
-    }
-  }
-
   async function attempt(work) {
     try {
       return await work();
@@ -69,12 +28,19 @@
     }
   }
 
+  async function read_first() {
+    const { records } = await run('readonly', (at, holder) => {
+      at.objectStore('lines').getAll().onsuccess = (event) => (holder.records = event.target.result);
+    });
+    return records;
+  }
+
   const second = () => attempt(() => (localStorage.getItem(second_key) || '').split('\n').filter(Boolean));
 
   // Both copies together: what either of them has whole.
   async function read() {
     const found = new Map();
-    for (const copy of [await attempt(() => run('readonly', (store) => store.getAll())), await second()]) {
+    for (const copy of [await attempt(read_first), await second()]) {
       for (const record of copy || []) {
         const whole = read_record(record);
         if (whole) found.set(...whole);
@@ -90,7 +56,7 @@
     const number = ++last;
     any = true;
     const record = record_of(number, text);
-    pending = attempt(() => run('readwrite', (store) => store.put(record, number)));
+    pending = attempt(() => run('readwrite', (at) => at.objectStore('lines').put(record, number)));
     attempt(() => localStorage.setItem(second_key, `${localStorage.getItem(second_key) || ''}${record}\n`));
   }
 
@@ -99,7 +65,7 @@
     any = false;
     lines = [];
     const up_to = last; // a line that is noted meanwhile stays
-    pending = attempt(() => run('readwrite', (store) => store.delete(IDBKeyRange.upperBound(up_to))));
+    pending = attempt(() => run('readwrite', (at) => at.objectStore('lines').delete(IDBKeyRange.upperBound(up_to))));
     attempt(() => {
       const rest = (localStorage.getItem(second_key) || '').split('\n').filter((line) => Number.parseInt(line, 10) > up_to);
       if (rest.length) localStorage.setItem(second_key, `${rest.join('\n')}\n`);
