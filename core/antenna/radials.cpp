@@ -70,7 +70,8 @@ GroundLoss radial_loss(double count, double length_waves) {
 RadialField radial_field(double count) {
   constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
   const std::span<const RadialFieldRow> rows = radial_fields();
-  if (!(count >= rows.front().radials && count <= rows.back().radials)) return {kNone, kNone};
+  if (!(count >= rows.front().radials)) return {kNone, kNone};
+  if (count >= rows.back().radials) return {rows.back().ground_db, rows.back().raised_db};
   std::size_t upper = 1;
   while (rows[upper].radials < count) ++upper;
   const RadialFieldRow &low = rows[upper - 1], &high = rows[upper];

@@ -47,8 +47,9 @@ struct RadialFieldRow {
 };
 std::span<const RadialFieldRow> radial_fields();
 
-/// The same for any number from 4 to 60, straight in its logarithm between rows, dB; NaN outside. One field, one
-/// soil: a later series of measurements (summaries read) has four raised ones as good as 60, if kept symmetrical.
+/// The same for any number from 4 up, straight in its logarithm between rows, as the last row from 60 on, dB; NaN
+/// below 4. One field, one soil: a later series of measurements (summaries read) has four raised ones as good as
+/// 60, if kept symmetrical.
 struct RadialField {
   double ground_db, raised_db;
 };

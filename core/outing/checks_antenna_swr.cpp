@@ -141,8 +141,8 @@ const CheckResult kThroughResults[] = {
     {told("resistor_ohm", "Series resistor", Unit::ohm, 0, "ratio times 50 ohm less the receiver's 50")},
 };
 std::string through(std::span<const double> in, std::span<double> out) {
-  if (std::isfinite(in[1])) out[2] = antenna::series_resistor_ohm(in[1]);
   if (std::string trouble = first_needed(kThroughInputs, in); !trouble.empty()) return trouble;
+  out[2] = antenna::series_resistor_ohm(in[1]);
   const double loss_db = antenna::transformer_loss_db(in[0], in[1]);
   constexpr double kReads = 0.1;  // what a simple instrument is good for
   if (loss_db < -kReads)

@@ -62,7 +62,8 @@ std::string whip(std::span<const double> in, std::span<double> out) {
   out[4] = feed.feed_ohm;
   out[5] = antenna::swr_of_resistance(feed.feed_ohm);
   out[6] = antenna::whip_zenith_dbi(in[1]);
-  return std::isfinite(out[6]) ? "a whip does not serve near stations by way of the sky straight above" : "";
+  return std::isfinite(out[6]) ? "a whip does not serve near stations by way of the sky straight above"
+                               : "straight up was measured from 4 to 8 MHz only";
 }
 
 // ---- What coil does this whip need? ----

@@ -1,11 +1,11 @@
 // Outside check values of thin-wire theory and of ground. Worked out apart from this code, by another program, from
 // the published equations that each table names; figures of print are marked as such.
 //
-// Published rows that stand in no table of these tests, since they want the current of a field solver: LLNL's worked
-// examples (UCID-18834 Part III, 1981). Feed impedances of its dipoles with 7 and 8 segments, loaded and of thin
-// aluminium; the vertical of 0.03 wavelengths radius over perfect and real ground, whose gains a sine current gives
-// to 0.5 dB only (0.2 wanted); a monopole on buried radials, reference only. A military print's gain of a whip
-// against a low dipole, -52.5 dB, is another antenna's figure; its own, -37.5 dBi, is tested.
+// Published rows that stand in no table of these tests, since they want the current of a field solver: LLNL's
+// worked examples (UCID-18834 Part III, 1981). Feed impedances of its dipoles with 7 and 8 segments, loaded and of
+// thin aluminium; the vertical of 0.03 wavelengths radius over perfect and real ground, whose gains a sine current
+// gives to 0.5 dB only (0.2 wanted); a monopole on buried radials, reference only. A military print's gain of a
+// whip against a low dipole, -52.5 dB, is another antenna's figure; its own, -37.5 dBi, is tested.
 #pragma once
 
 namespace gs::test {
