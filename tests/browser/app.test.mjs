@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import test from 'node:test';
-import { axe_source, browse, browse_profile, frames, installed, kill_profile, open, open_page, poll, ready, scratch, serve, still, swipe, watch } from './harness.mjs';
+import { browse, browse_profile, installed, kill_profile, open, open_page, poll, ready, scratch, serve, still, swipe, watch } from './harness.mjs';
 
 /** A press through the browser's own pointer on the control with this role and name, brought into sight first. */
 async function press(page, name, role = 'button') {
@@ -186,56 +186,6 @@ test('a file goes out and comes back', async (t) => {
   await (await choosing).setFiles(file);
   await press(page, /^Feed line,.*opens Feed line/);
   await poll(async () => (await metres(page)) === 27, 'the file is open');
-});
-
-test('axe finds nothing on any sheet or panel, wide or narrow', async (t) => {
-  const server = await serve(t);
-  const browser = await browse(t);
-  let passes = 0;
-  for (const [width, height] of [[1024, 768], [390, 844]]) {
-    const { page } = await open_page(t, browser, server.address, { width, height });
-    const check = async (where) => {
-      await page.evaluate(axe_source());
-      const result = await page.evaluate(() => globalThis.axe.run());
-      passes += result.passes.length;
-      assert.deepEqual(result.violations.map((found) => `${where}: ${found.id} ${found.nodes[0].html}`), []);
-    };
-    await check('first run');
-    await press(page, 'Start from a sample outing');
-    await check('overview');
-    await press(page, /^Feed line,.*opens Feed line/);
-    await check('feed line');
-    for (const link of ['Battery', 'Antenna', 'Contacts', 'Safety', 'Kit']) {
-      await press(page, /^Overview$/); // on a phone the links alongside stand there only
-      await press(page, new RegExp(`^${link},.*opens ${link}`));
-      await check(link);
-    }
-    await press(page, /^Feed line,.*opens Feed line/);
-    await press(page, /^SWR at radio,.*Why/);
-    await check('why');
-    await press(page, 'Close');
-    await press(page, /^Type Feed line length/);
-    await check('keypad');
-    await press(page, 'Close');
-    await press(page, 'Is this roll going bad?');
-    await check('check');
-    await press(page, 'Close');
-    await press(page, /^More: /);
-    await check('more');
-  }
-  t.diagnostic(`axe: ${passes} rules passed, no violation`);
-});
-
-test('held clock, idle 30 s: no frame is drawn', async (t) => {
-  const server = await serve(t);
-  const { page } = await open_page(t, await browse(t), server.address);
-  await open_feedline(page);
-  await still(page);
-  const before = await frames(page);
-  await new Promise((done) => setTimeout(done, 30e3));
-  const drawn = (await frames(page)) - before;
-  t.diagnostic(`frames drawn in 30 s: ${drawn}`);
-  assert.equal(drawn, 0);
 });
 
 test('first visit: bytes over the wire, brotli', async (t) => {

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import test from 'node:test';
-import { axe_source, browse, copy_of_page, open, serve } from './harness.mjs';
+import { axe, browse, copy_of_page, open, serve } from './harness.mjs';
 
 const kept_text = '{"groundsheet":1,"kind":"outing","name":"kept before"}';
 
@@ -24,9 +24,7 @@ async function words(t, spoil, { dir } = {}) {
   await page.getByRole('textbox').first().waitFor();
   assert.equal(await page.getByRole('textbox').first().inputValue(), kept_text);
   assert.ok(await page.getByRole('button', { name: 'Copy' }).first().isVisible());
-  await page.evaluate(axe_source());
-  const faults = await page.evaluate(async () => (await globalThis.axe.run()).violations.map((fault) => fault.id));
-  assert.deepEqual(faults, []);
+  assert.deepEqual((await axe(page)).faults, []);
   return said;
 }
 

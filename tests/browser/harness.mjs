@@ -4,6 +4,7 @@ import { spawn } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
+import { after } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 
@@ -18,7 +19,17 @@ const args = [
   '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader',
 ];
 
-export const axe_source = () => readFileSync(fileURLToPath(import.meta.resolve('axe-core/axe.min.js')), 'utf8');
+const axe_source = readFileSync(fileURLToPath(import.meta.resolve('axe-core/axe.min.js')), 'utf8');
+
+/** Runs axe over the page as it stands: what it finds, one line a rule, and how many rules the page passed. */
+export async function axe(page) {
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe_source);
+  return page.evaluate(async () => {
+    // of what passes, axe need not describe every element
+    const { violations, passes } = await globalThis.axe.run({ resultTypes: ['violations'] });
+    return { faults: violations.map((found) => `${found.id} ${found.nodes[0].html}`), passed: passes.length };
+  });
+}
 
 /** A folder of its own that is removed when the test ends. */
 export function scratch(t) {
@@ -57,11 +68,33 @@ export async function serve(t, { dir = packed, port = 0 } = {}) {
   return { address, port: Number(new URL(address).port), stop };
 }
 
-/** A browser of the test's own. */
-export async function browse(t, options = {}) {
-  const browser = await chromium.launch({ executablePath, args, ...options });
-  t.after(() => browser.close());
-  return browser;
+// One browser serves a whole file: starting one takes longer than most tests. What tests must not share, storage and caches,
+// belongs to a context, and each context goes with its test.
+let browser_of_file;
+if (process.argv[1]?.includes('.test.')) after(async () => (await browser_of_file)?.close());
+
+/** The file's browser; contexts and pages made through what this gives are closed when the test ends. */
+export async function browse(t) {
+  if (!('signal' in t)) { // a script, which ends its browser itself
+    const browser = await chromium.launch({ executablePath, args });
+    t.after(() => browser.close());
+    return browser;
+  }
+  browser_of_file ??= chromium.launch({ executablePath, args });
+  const browser = await browser_of_file;
+  const close_after = (context) => t.after(() => context.close());
+  return {
+    async newContext(options) {
+      const context = await browser.newContext(options);
+      close_after(context);
+      return context;
+    },
+    async newPage(options) {
+      const page = await browser.newPage(options);
+      close_after(page.context());
+      return page;
+    },
+  };
 }
 
 /** A browser with its profile on disk, so that it can be ended and started again; gives the context. */
@@ -141,17 +174,20 @@ export async function poll(probe, what, limit_ms = 10e3) {
 
 export const frames = (page) => page.evaluate(() => globalThis.groundsheet.frames);
 
-/** Waits until nothing more is drawn. */
-export async function still(page) {
-  let last = -1;
-  await poll(async () => {
-    const now = await frames(page);
-    const same = now === last;
-    last = now;
-    await new Promise((done) => setTimeout(done, 150));
-    return same;
-  }, 'the page goes on drawing');
-}
+/**
+ * Waits until nothing more is drawn: the screen has had this many chances in a row and the program took none. What an input set
+ * in motion draws at the next chance, what moves on draws at each.
+ */
+export const still = (page, chances = 4) => page.evaluate(async (wanted) => {
+  const until = performance.now() + 10e3;
+  for (let left = wanted, last = globalThis.groundsheet.frames; left > 0; --left) {
+    await new Promise(requestAnimationFrame);
+    const drawn = globalThis.groundsheet.frames;
+    if (drawn !== last) left = wanted + 1;
+    last = drawn;
+    if (performance.now() > until) throw new Error('the page goes on drawing');
+  }
+}, chances);
 
 /** A finger: down, the steps between, up; CSS px. Real touch events through the browser's own input. */
 export async function swipe(page, from, to, steps = 8) {

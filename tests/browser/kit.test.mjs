@@ -2,7 +2,7 @@
 // what a screen reader does. Cautions are looked at the same way.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { axe_source, browse, open_page, poll, ready, serve, still } from './harness.mjs';
+import { axe, browse, open_page, poll, ready, serve, still } from './harness.mjs';
 
 const button = (page, name) => page.getByRole('button', { name }).first();
 const box = (page, name) => page.getByRole('checkbox', { name }).first();
@@ -78,7 +78,8 @@ test('by keyboard alone: an item is opened, refused, mended, moved, left at home
   await press(page, /^Undo left at home, Stakes/);
   await listed(page, /^Stakes, for stakes/);
   await poll(async () => page.evaluate(() => document.visibilityState === 'visible'), 'visible');
-  await new Promise((done) => setTimeout(done, 1500)); // it is saved a moment after it changed
+  const on_disk = () => page.evaluate(async () => (await globalThis.groundsheet.database.read()).outing.text);
+  await poll(async () => /97\.5/.test(await on_disk()), 'it is saved a moment after it changed');
   await page.reload();
   await ready(page);
   await press(page, /opens Kit$/);
@@ -102,7 +103,5 @@ test('by the mirror: what is packed is a checkbox that says so, and what stands 
     await page.keyboard.press('Space');
     await poll(async () => (await box(page, name).getAttribute('aria-checked')) === 'true', `${name} looked at`);
   }
-  await page.evaluate(axe_source());
-  const result = await page.evaluate(() => globalThis.axe.run());
-  assert.deepEqual(result.violations.map((found) => `${found.id} ${found.nodes[0].html}`), []);
+  assert.deepEqual((await axe(page)).faults, []);
 });

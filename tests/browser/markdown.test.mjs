@@ -5,7 +5,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import test from 'node:test';
 import { to_html } from '../../web/markdown.mjs';
-import { axe_source, browse, packed, serve } from './harness.mjs';
+import { axe, browse, packed, serve } from './harness.mjs';
 
 test('the parts that our documents use', () => {
   const cases = [
@@ -37,9 +37,7 @@ test('the pages of words are sound', async (t) => {
   const methods = readdirSync(join(packed, 'methods'), { withFileTypes: true }).map(({ name }) => `methods/${name}`);
   for (const path of ['licences.html', 'methods.html', 'kept.html', ...methods]) {
     await page.goto(address + path);
-    await page.evaluate(axe_source());
-    const faults = await page.evaluate(async () => (await globalThis.axe.run()).violations.map((fault) => `${fault.id} ${fault.nodes[0].html}`));
-    assert.deepEqual(faults, [], path);
+    assert.deepEqual((await axe(page)).faults, [], path);
     const dead = await page.evaluate(async () => {
       const own = [...document.querySelectorAll('a')].map((link) => link.href).filter((href) => href.startsWith(location.origin));
       const answers = await Promise.all(own.map(async (href) => [(await fetch(href)).status, href]));

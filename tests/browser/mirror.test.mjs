@@ -1,7 +1,7 @@
 // The elements over the canvas: roles, names, states, places, order, focus; and what one update costs.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { axe_source, browse, open_page, poll, serve, still } from './harness.mjs';
+import { axe, browse, open_page, poll, serve, still } from './harness.mjs';
 
 async function stage(t) {
   const server = await serve(t);
@@ -55,9 +55,7 @@ test('every role is the real thing', async (t) => {
     const found = await page.getByRole(role, { name, exact: true }).boundingBox();
     assert.deepEqual(found, { x, y, width: w, height: h }, id);
   }
-  await page.evaluate(axe_source());
-  const faults = await page.evaluate(async () => (await globalThis.axe.run()).violations.map((fault) => fault.id));
-  assert.deepEqual(faults, []);
+  assert.deepEqual((await axe(page)).faults, []);
 });
 
 test('elements and focus live on while texts, order and places change', async (t) => {

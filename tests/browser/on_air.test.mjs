@@ -14,9 +14,9 @@ async function press(page, name, how = 'click') {
   const control = button(page, name);
   await control.waitFor();
   await control.focus();
-  await rest(100);
+  await still(page);
   await (how === 'Enter' ? control.press('Enter') : how === 'tap' ? control.tap() : control.click());
-  await rest(100);
+  await still(page);
 }
 
 async function go_on_air(page, how) {

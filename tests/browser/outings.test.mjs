@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import test from 'node:test';
-import { axe_source, browse, browse_profile, kill_profile, open, open_page, poll, scratch, serve, still } from './harness.mjs';
+import { axe, browse, browse_profile, kill_profile, open, open_page, poll, scratch, serve, still } from './harness.mjs';
 
 const button = (page, name) => page.getByRole('button', { name }).first();
 
@@ -168,9 +168,7 @@ test('axe finds nothing on the list, folded or open, wide or narrow', async (t) 
     await press(page, 'Start from a sample outing');
     await to_outings(page);
     for (const where of ['folded', 'open']) {
-      await page.evaluate(axe_source());
-      const result = await page.evaluate(() => globalThis.axe.run());
-      assert.deepEqual(result.violations.map((found) => `${where}: ${found.id} ${found.nodes[0].html}`), []);
+      assert.deepEqual((await axe(page)).faults, [], where);
       await press(page, /^More for /);
     }
   }
