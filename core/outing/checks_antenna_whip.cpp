@@ -45,9 +45,6 @@ const CheckResult kWhipResults[] = {
     {told("feed_ohm", "Feed-point resistance", Unit::ohm, 1, "all in series, in resonance")},
     {told("swr", "SWR without a match", Unit::none, 1,
           "against 50 ohm; low with a lossy ground, and no sign of good")},
-    {told("zenith_dbi", "Straight up, dBi", Unit::none, 0,
-          "5 m whip on a jeep, measured from 4 to 8 MHz, +-6 dB: IEEE Trans. VT-19 (1970), abstract",
-          Better::more)},
 };
 std::string whip(std::span<const double> in, std::span<double> out) {
   if (std::string trouble = first_needed(kWhipInputs, in); !trouble.empty()) return trouble;
@@ -61,9 +58,25 @@ std::string whip(std::span<const double> in, std::span<double> out) {
   out[3] = feed.coil_ohm;
   out[4] = feed.feed_ohm;
   out[5] = antenna::swr_of_resistance(feed.feed_ohm);
-  out[6] = antenna::whip_zenith_dbi(in[1]);
-  return std::isfinite(out[6]) ? "a whip does not serve near stations by way of the sky straight above"
-                               : "straight up was measured from 4 to 8 MHz only";
+  return {};
+}
+
+// ---- What does a whip send straight up? ----
+
+const CheckInput kUpInputs[] = {
+    {asked("zenith_mhz", "Frequency, 4 to 8 MHz", Unit::megahertz, 3, 4, 8, 0.05, "the range that was measured")},
+};
+constexpr std::string_view kUpSource = "5 m whip on a jeep, +-6 dB: IEEE Trans. VT-19 (1970), abstract";
+const CheckResult kUpResults[] = {
+    {told("zenith_dbi", "Straight up, dBi", Unit::none, 0, kUpSource, Better::more)},
+    {told("leant_dbi", "Leant away 30\u00B0 or more, dBi", Unit::none, 0, "10 dB more, +-4 dB: the same abstract",
+          Better::more)},
+};
+std::string straight_up(std::span<const double> in, std::span<double> out) {
+  if (std::string trouble = first_needed(kUpInputs, in); !trouble.empty()) return trouble;
+  out[0] = antenna::whip_zenith_dbi(in[0]);
+  out[1] = out[0] + antenna::kWhipLeantDb;
+  return "a low dipole sends up some 40 dB more: a whip does not serve stations near by";
 }
 
 // ---- What coil does this whip need? ----
@@ -154,6 +167,9 @@ const Check kChecks[] = {
      "is the "
      "ground loss.",
      "short monopole over ground; docs/methods/antenna", whip},
+    {"antenna.whip_up", "What does a whip send straight up?", Link::antenna, kUpInputs, kUpResults,
+     "For stations within some 300 km on low bands the way goes straight up and down again.",
+     "IEEE Trans. Vehicular Technology VT-19 (1970) 230-236, abstract", straight_up},
     {"antenna.loading_coil", "What coil does this whip need?", Link::antenna, kLoadInputs, kLoadResults,
      "Height, thickness and where the coil sits. Wind a turn or two more and trim.",
      "QST, September 1974, pp. 28-34, Eq. 1", load},

@@ -233,6 +233,8 @@ export const asked = {
   // 468/7.1 feet; 20.57 m by a wire model of our own, theories agree within 0.6 %
   // and King's three terms between 0.4885 and 0.4850 waves for radii of 1e-5 and 1e-4 (worked out apart)
   'antenna.rule_or_theory': [{ frequency_mhz: '7.1', diameter_m: '1.6 mm' }, { rule_m: [20.09, 0.006], theory_m: [20.57, 0.12], three_term_m: [20.55, 0.074], apart_pct: [0, 0.6], three_term_ohm: [68.5, 5.5] }],
+  // IEEE Trans. VT-19 (1970) 230-236, abstract: about -37.5 dBi on 4 MHz, within 6 dB
+  'antenna.whip_up': [{ zenith_mhz: '4' }, { zenith_dbi: [-37.5, 6] }],
   // a maker's page (second hand): 17.0 dB through a 49:1 into a resistive load, where the ratio is 16.9
   'antenna.transformer_loss': [{ through_db: '17.0' }, { loss_db: [0.1, 0.1], resistor_ohm: [2400, 0] }],
   // 0.95 half waves in space resonate as one
