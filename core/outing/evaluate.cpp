@@ -20,10 +20,6 @@ Figure ranged(const Plan& plan, R id, double value, double one_end, double other
   return figure;
 }
 
-namespace {
-
-/// What rests on the watts that arrive, or on those that the set lets go behind this line, rests on the cable's law
-/// too: outside its tested range they say so.
 void carry_line_doubt(const Joined& joined, Outlook& out) {
   const FeedlineJoin& line = joined.line;
   if (line.cable_doubt != Doubt::outside_tested) return;
@@ -40,8 +36,6 @@ void carry_line_doubt(const Joined& joined, Outlook& out) {
   if (turned_down.value > 0 && turned_down.doubt == Doubt::outside_tested)
     mark({R::power_average_current_a, R::power_supply_at_key_down_v});
 }
-
-}  // namespace
 
 Outlook evaluate(const Plan& plan, const Now& now) {
   Outlook out;

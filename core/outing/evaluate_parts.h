@@ -64,5 +64,8 @@ void put_pace(const Plan& plan, Joined& joined, Outlook& out);
 void put_safety(const Plan& plan, Joined& joined, Outlook& out);
 void put_rules(const Plan& plan, const Joined& joined, Outlook& out);
 void put_kit(const Plan& plan, Outlook& out);
+/// What rests on the watts that arrive, or on those that the set lets go behind this line, rests on the cable's law
+/// too: outside its tested range they say so.
+void carry_line_doubt(const Joined& joined, Outlook& out);
 
 }  // namespace gs

@@ -45,6 +45,7 @@ void end_stints(std::vector<StintJoin>& stints, Outlook& out) {
     put_antenna(*join.plan, join.joined, join.out);
     put_safety(*join.plan, join.joined, join.out);
     put_rules(*join.plan, join.joined, join.out);
+    carry_line_doubt(join.joined, join.out);
     for (std::size_t i = 0; i < kReadingCount; ++i) {
       if (!stands_for_all(R(i)) || !is_worse(R(i), join.out.at[i], out.at[i])) continue;
       out.at[i] = join.out.at[i];

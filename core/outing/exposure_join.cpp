@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "core/antenna/kind.h"
+#include "core/antenna/long_wire.h"
+#include "core/outing/antenna_setup.h"
 #include "core/outing/rules_rows.h"
 #include "core/radio/mode.h"
 
@@ -11,6 +13,7 @@ namespace gs {
 namespace {
 
 constexpr double kLoopGainDbi = 3.3;
+constexpr double kHalfWave = 0.5;
 constexpr double kLeastW = 1e-6;
 
 /// Average over peak power while sending, for people: never under what the exposure bulletin takes for the mode.
@@ -21,12 +24,29 @@ double exposure_duty(const radio::Mode& mode) {
   return duty;
 }
 
+/// Of the wire drawn straight; NaN where it is so short that its kind's own gain stands. A vertical and its image,
+/// or radials, are a wire of twice its length fed in the middle.
+double longer_wire_dbi(const antenna::Kind& kind, double waves) {
+  const bool upright = kind.shape == antenna::Shape::vertical || kind.shape == antenna::Shape::ground_plane ||
+                       kind.shape == antenna::Shape::inverted_l;
+  if (upright) waves *= 2;
+  if (!(waves > kHalfWave)) return std::numeric_limits<double>::quiet_NaN();
+  const double end_fed_dbi = antenna::straight_wire_gain_dbi(waves, antenna::FedAt::end);
+  if (!upright && !kind.two_ends()) return end_fed_dbi;
+  return std::fmax(end_fed_dbi, antenna::straight_wire_gain_dbi(waves, antenna::FedAt::middle));
+}
+
 }  // namespace
 
 double gain_towards_people_dbi(const Plan& plan) {
-  const bool loop = plan.has(L::antenna_kind) &&
-                    antenna::kinds()[std::size_t(plan[L::antenna_kind])].shape == antenna::Shape::loop;
-  return loop ? kLoopGainDbi : kDipoleDbi;
+  const antenna::Kind* kind = antenna_kind(plan);
+  if (!kind) return kDipoleDbi;
+  const double least_dbi = kind->shape == antenna::Shape::loop ? kLoopGainDbi : kDipoleDbi;
+  if (kind->is_whip() || !plan.has(L::antenna_frequency_mhz)) return least_dbi;
+  const double frequency_mhz = plan[L::antenna_frequency_mhz];
+  const double waves =
+      antenna::rig_of(*kind, frequency_mhz, antenna_setup(plan)).wire_m / antenna::wavelength_m(frequency_mhz);
+  return std::fmax(least_dbi, longer_wire_dbi(*kind, waves));
 }
 
 ExposureJoin join_exposure(const Plan& plan, double to_antenna_w) {

@@ -9,9 +9,9 @@ namespace gs {
 /// Half-wave dipole over isotropic: 1.64, 47 CFR 1.1307(b)(2).
 inline constexpr double kDipoleDbi = 2.15;
 
-/// Gain towards people, dBi: not known before the pattern is, so a half-wave dipole's, the most that a single wire
-/// of these kinds gives in free space but for the full-wave loop (1 dB more). FCC OET Bulletin 65 Supplement B uses
-/// the same for dipoles.
+/// Gain towards people, dBi. Not known before the pattern is, so the greatest in any direction: a half-wave
+/// dipole's (FCC OET Bulletin 65 Supplement B uses the same for dipoles), a full-wave loop's, or a straight wire's
+/// of that length where it is longer (antenna::straight_wire_gain_dbi). A whip is given the dipole's too.
 double gain_towards_people_dbi(const Plan& plan);
 
 struct ExposureJoin {

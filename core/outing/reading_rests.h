@@ -84,13 +84,14 @@ inline constexpr L kUsualRests[] = {L::pace_per_hour, L::pace_spread_pct};
 inline constexpr L kPaceRests[] = {L::pace_per_hour,    L::pace_spread_pct,     L::pace_target,
                                    L::pace_day_rule,    L::clock_arrive_min,    L::clock_leave_by_min,
                                    L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min};
-inline constexpr L kSafetyRests[] = {L::radio_transmit_power_w, L::radio_mode,   L::safety_busiest_share_pct,
-                                     L::antenna_frequency_mhz,  L::antenna_kind, L::safety_limits,
-                                     L::safety_ground};
+inline constexpr L kSafetyRests[] = {L::radio_transmit_power_w, L::radio_mode,    L::safety_busiest_share_pct,
+                                     L::antenna_frequency_mhz,  L::antenna_kind,  L::antenna_wire_m,
+                                     L::antenna_wire,           L::safety_limits, L::safety_ground};
 inline constexpr L kRulesRests[] = {L::antenna_frequency_mhz, L::radio_mode,        L::rules_class,
                                     L::rules_region,          L::rules_own_low_mhz, L::rules_own_high_mhz};
 inline constexpr L kRulesPowerRests[] = {L::radio_transmit_power_w, L::antenna_frequency_mhz, L::rules_class,
-                                         L::rules_region,           L::rules_own_power_w,     L::antenna_kind};
+                                         L::rules_region,           L::rules_own_power_w,     L::antenna_kind,
+                                         L::antenna_wire_m,         L::antenna_wire};
 
 inline constexpr L kLookedAt[] = {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax};
 

@@ -265,6 +265,24 @@ TEST_CASE("joins: more transmit power never shortens a distance and never length
   }
 }
 
+// A wire of four waves fed at its end beams 6.28478 dBi: the textbook integral, worked out apart with mpmath. The
+// same distance formula as above.
+TEST_CASE("joins: a long wire beams, and the keep-out grows with it") {
+  Closeness off("keep-out of a four-wave wire by hand, before rounding up", "m");
+  const double f_mhz = 28.4, waves = 4;
+  const auto wire = [&](double wire_m, const char* kind) {
+    return carrier_with({{L::antenna_frequency_mhz, f_mhz}, {L::antenna_kind, kind}, {L::antenna_wire_m, wire_m}});
+  };
+  const double hand_m = std::sqrt(0.64 * 100 * std::pow(10, 0.628478) / (kPi * 10 * 180 / (f_mhz * f_mhz)));
+  const double wire_m = waves * kSpeedOfLightMPerS / 1e6 / f_mhz;
+  CHECK(off.within(value(wire(wire_m, "non_resonant_wire"), R::safety_public_m), hand_m, 0.1));
+  // cut for 7 MHz and used on 28 MHz; fed in the middle a wire of one wave beams more than fed at its end
+  const double half_wave_m = value(carrier_with({{L::antenna_frequency_mhz, f_mhz}}), R::safety_public_m);
+  CHECK(value(wire(20, "dipole"), R::safety_public_m) > half_wave_m);
+  CHECK(value(wire(10, "dipole"), R::safety_public_m) > value(wire(10, "end_fed_half_wave"), R::safety_public_m));
+  CHECK(value(wire(2, "dipole"), R::safety_public_m) == half_wave_m);
+}
+
 TEST_CASE("joins: where the line is not known it takes nothing away from what people get") {
   const Plan known = whole_with({{L::antenna_frequency_mhz, 28.4}, {L::radio_mode, "carrier"}});
   const Plan no_line =
