@@ -15,9 +15,9 @@ namespace gs {
 namespace {
 
 constexpr int kSettleFrames = 2;  // after an event: one that answers it, one for what that answer moved
-constexpr std::string_view kSettingsKey = "settings", kOpenKey = "open",
-                           kThingsKey = "things";  // records of the store
-constexpr float kNarrowest_px = 320;               // logical width below which six links do not stand side by side
+constexpr std::string_view kSettingsKey = "settings", kOpenKey = "open", kThingsKey = "things",
+                           kPastKey = "history";  // records of the store
+constexpr float kNarrowest_px = 320;              // logical width below which six links do not stand side by side
 
 bool is_text_field(const mirror::Tree& tree, const std::string& id) {
   return std::any_of(tree.nodes.begin(), tree.nodes.end(),
@@ -37,6 +37,8 @@ Shell::Shell() {
       open_key_ = text;
     } else if (key == kThingsKey) {
       session_.load_things(text);
+    } else if (key == kPastKey) {
+      session_.load_past(text);
     } else {
       session_.shelf.found(key, std::move(text));
     }
@@ -46,7 +48,10 @@ Shell::Shell() {
   Outing outing = session_.outing();
   bool played = false;
   for (const std::string& line : store::noted()) played = play(outing, line) || played;
-  if (played) session_.restore(std::move(outing), true);
+  if (played) {
+    session_.restore(std::move(outing), true);
+    if (!is_on_air(session_.outing().happened)) session_.put_into_history();
+  }
   kept_settings_ = session_.settings;
 }
 
@@ -135,6 +140,8 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::outings(ui);
     case Sheet::things:
       return sheets::things(ui);
+    case Sheet::history:
+      return sheets::history(ui);
     case Sheet::after:
       return sheets::after(ui);
     case Sheet::card:
@@ -248,6 +255,7 @@ void Shell::keep() {
   for (const RecordWrite& write : session_.shelf.take_writes())
     write.text ? store::save(write.key, *write.text) : store::remove(write.key);
   if (session_.take_things_unsaved()) store::save(kThingsKey, write_things(session_.things()));
+  if (session_.take_past_unsaved()) store::save(kPastKey, write_history(session_.past(), session_.past_kept()));
   if (session_.key() != open_key_ && session_.shelf.find(session_.key()))
     store::save(kOpenKey, open_key_ = session_.key());
   if (!(session_.settings == kept_settings_)) {
@@ -355,6 +363,8 @@ void Shell::kept_elsewhere(std::string_view key, std::string_view text, bool ref
     // each window has its own outing open
   } else if (key == kThingsKey) {
     session_.follow_things(text, refused);
+  } else if (key == kPastKey) {
+    session_.follow_past(text, refused);
   } else if (!text.empty()) {
     session_.follow(std::string(key), std::string(text), refused);
   } else if (key != session_.key()) {
@@ -364,8 +374,14 @@ void Shell::kept_elsewhere(std::string_view key, std::string_view text, bool ref
 }
 
 void Shell::file_picked(std::string_view name, std::string_view text) {
-  LoadedOuting loaded = read_outing(text);
   const std::string file(name.substr(0, 80));
+  if (const LoadedHistory history = read_history(text); history.refusal.empty()) {
+    const std::size_t added = session_.add_past(history.outings);
+    session_.notes.push_back(file + ": " + std::to_string(added) + (added == 1 ? " outing was" : " outings were") +
+                             " added to the history.");
+    return platform::wake(kSettleFrames);
+  }
+  LoadedOuting loaded = read_outing(text);
   if (!loaded.refusal.empty()) {
     session_.notes.push_back(file + " was not opened: " + loaded.refusal);
   } else {

@@ -22,6 +22,13 @@ std::string last_entry(const Session& session) {
 
 Live live(const Session& session) { return gs::live(session.plan(), session.outlook(), session.now()); }
 
+void pace_from(Ui& ui) {
+  const Plan& plan = ui.session.plan();
+  if (!plan.has(L::pace_per_hour)) return;
+  ui.paragraph(say_pace_from(plan, ui.session.style()), "pace:from", ui.theme.ink2);
+  ui.gap(4);
+}
+
 void air_sentences(Ui& ui) {
   const Session& session = ui.session;
   const Live now = live(session);

@@ -216,6 +216,27 @@ void counted(Ui& ui) {
   ui.pen.tally(ui.x, ui.take(kHigh + 16).y, kHigh, shown, 0, ui.theme.ink, ui.theme.ink2);
 }
 
+/// An outing that was ended stands in the history by itself; one whose day went by only when the person says so.
+void kept_in_history(Ui& ui) {
+  Session& session = ui.session;
+  if (session.phase() != Phase::after) return;
+  ui.section("Earlier outings", "after:history");
+  if (session.in_history()) {
+    ui.paragraph("It stands among them and counts for the usual pace of the next.", "after:kept", ui.theme.ink2);
+  } else if (session.past_trouble().empty()) {
+    if (ui.button("after:keep", "Count it among them", parts::Weight::plain, Icon::plus)) {
+      session.put_into_history();
+      ui.wake_at(ui.now_s);
+    }
+  } else {
+    ui.paragraph(session.past_trouble(), "after:past_trouble", ui.theme.fails);
+  }
+  ui.gap();
+  if (ui.button("after:open_history", "Look at all of them", parts::Weight::plain, Icon::contacts))
+    open_history(ui);
+  ui.gap(16);
+}
+
 void to_take_along(Ui& ui, const std::vector<Beside>& rows) {
   Session& session = ui.session;
   ui.section("To take along", "after:files");
@@ -258,6 +279,7 @@ void after(Ui& ui) {
     counted(ui);
     ui.rule();
     again(ui, rows);
+    kept_in_history(ui);
     to_take_along(ui, rows);
     ui.y = std::max(ui.y, first_bottom);
   }

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/parts/on_air.h"
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
 
@@ -27,6 +28,8 @@ void ways_of_the_day(Ui& ui) {
       look::Icon::contacts, Sheet::on_air);
   if (phase != Phase::planning)
     way("day:after", "Planned and happened", parts::Weight::plain, look::Icon::check, Sheet::after);
+  if (!ui.session.past().empty())
+    way("day:history", "Earlier outings", parts::Weight::plain, look::Icon::count, Sheet::history);
   way("day:card", "Field card", parts::Weight::plain, look::Icon::count, Sheet::card);
 }
 
@@ -168,7 +171,10 @@ LinkSheet sky() {
 LinkSheet contacts() {
   return {Link::contacts,
           R::pace_chance_of_target_pct,
-          [](Ui& ui) { ui.time_line(); },
+          [](Ui& ui) {
+            ui.time_line();
+            parts::pace_from(ui);
+          },
           {R::pace_expected_contacts, R::pace_so_far, R::pace_now_per_hour, R::pace_sure_min, R::clock_on_air_min,
            R::power_lasts_until_min, R::pace_mah_per_contact},
           ways_of_the_day,

@@ -98,6 +98,11 @@ void more(Ui& ui) {
     ui.wake_at(ui.now_s);
   }
   ui.gap();
+  const std::size_t past = session.past().size();
+  if (ui.button("history", past == 0 ? std::string("Earlier outings") : "Earlier outings, " + std::to_string(past),
+                parts::Weight::plain, Icon::contacts))
+    open_history(ui);
+  ui.gap();
   if (ui.button("file:save", "Save a copy as a file", parts::Weight::plain, Icon::count))
     platform::save_file(file_name(session.outing().name), write_outing(session.outing()));
   ui.gap();

@@ -1,3 +1,4 @@
+#include "app/parts/on_air.h"
 #include "app/sheets/begin.h"
 #include "app/sheets/sheets.h"
 
@@ -113,6 +114,7 @@ void overview(Ui& ui) {
     ui.column(left, each, top);
     ui.section("The outing", "overview:outing");
     ui.time_line();
+    parts::pace_from(ui);
     for (const R id : {R::feedline_power_to_antenna_w, R::pace_expected_contacts, R::safety_public_m}) {
       ui.reading_row(id);
       ui.rule();

@@ -15,11 +15,19 @@
 
 namespace gs {
 
-/// What of the settings an outing's usual values rest on. No part of an outing: it is filled in by whoever has the
-/// settings, and two outings are the same whatever it says.
+/// What earlier outings say of the pace: those with one kind of antenna, or all of them.
+struct OwnPace {
+  std::string antenna;  // an option's key of antenna.kind, "" for all
+  double per_hour = 0, spread_pct = 0;
+  int outings = 0;
+};
+
+/// What of the settings and of earlier outings an outing's usual values rest on. No part of an outing: it is filled
+/// in by whoever has the settings, and two outings are the same whatever it says.
 struct Habits {
   std::string licence;  // an option's key of rules.class, "" for none
   std::vector<OwnUsual> usual;
+  std::vector<OwnPace> paces;  // past.h's own_paces
   bool operator==(const Habits&) const { return true; }
 };
 

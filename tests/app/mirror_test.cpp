@@ -277,6 +277,35 @@ const std::vector<Screen>& screens() {
          s.open_sample();
          go(s, Sheet::after);
        }},
+      {"earlier outings, none",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::history);
+       }},
+      {"earlier outings",
+       [](Stage& s) {
+         s.open_sample();
+         std::vector<PastOuting> past;
+         for (int i = 1; i <= 15; ++i)
+           past.push_back({"Quillet Meadow",
+                           "2026-05-0" + std::to_string(1 + i % 9),
+                           double(4 + i % 7),
+                           70.0 + i,
+                           10,
+                           12,
+                           "dipole",
+                           {},
+                           1777600000.0 + 90000 * i,
+                           40,
+                           std::nullopt});
+         past[3].left_pct = 31;
+         past[9].left_pct = 52;
+         s.session().add_past(past);
+         s.session().drop_past(2);
+         s.session().make_usual({{"clock.set_up_min", 14.0}});
+         go(s, Sheet::history);
+         s.session().view.unfolded = "past:13";
+       }},
       {"field card",
        [](Stage& s) {
          s.open_sample();
