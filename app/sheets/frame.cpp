@@ -25,13 +25,19 @@ void open_check(Ui& ui, const Check& check) {
 
 void head(Ui& ui, const LinkSheet& sheet) {
   const float top = ui.y, width = ui.w;
-  if (sheet.headline != R::count) ui.w -= 100;
-  ui.title(link_name(sheet.link), "sheet");
+  // Why stands beside the title, or below it where that would break the link's name
+  constexpr float kWhy = 100;
+  const std::string_view title = link_name(sheet.link);
+  const bool beside_title =
+      !look::Pen::breaks_word(ui.pen.lines(title, width - kWhy, look::Face::bold, type::kValue));
+  if (sheet.headline != R::count && beside_title) ui.w -= kWhy;
+  ui.title(title, "sheet");
   ui.w = width;
   if (sheet.headline == R::count) return;
+  const Box why_box = beside_title ? Box{ui.right() - 92, top - 4, 92, 48} : ui.take(48);
   const std::string name = lower_first(std::string(reading(sheet.headline).name));
-  if (ui.button_in({ui.right() - 92, top - 4, 92, 48}, "why:headline", "Why", parts::Weight::plain, Icon::why,
-                   type::kBody, true, "Why this " + name)) {
+  if (ui.button_in(why_box, "why:headline", "Why", parts::Weight::plain, Icon::why, type::kBody, true,
+                   "Why this " + name)) {
     ui.session.view.panel = Panel::why;
     ui.session.view.why = sheet.headline;
     ui.wake_at(ui.now_s);

@@ -133,7 +133,9 @@ void header(parts::Ui& ui) {
   const float room = (two_lines ? name_right : right) - mark.right() - 8;
   float name_w = pen.width(name, Face::bold, type::kLead);
   const auto lines = pen.lines(name, room, Face::bold, type::kLabel);
-  if (name_w > room && lines.size() == 1) {
+  if (name_w > room && room < 60 && look::Pen::breaks_word(lines)) {
+    name_w = room;  // no room for a word: the mirror has the name
+  } else if (name_w > room && lines.size() == 1) {
     name_w = pen.text(mark.right() + 4, base, name, Face::bold, type::kLabel, ui.theme.ink);
   } else if (name_w > room && lines.size() > 1) {
     // two small lines rather than half a name
