@@ -14,7 +14,7 @@ const moves = [
   ['Battery', 'Battery capacity', 'power.lasts_until_min'],
   ['Radio', 'Transmit power', 'power.runtime_h'],
   ['Feed line', 'Feed line length', 'feedline.power_to_antenna_w'],
-  ['Antenna', 'Apex height', 'antenna.height_gain_db'],
+  ['Antenna', 'Apex height', 'antenna.low_m'],
   ['Contacts', 'Usual pace', 'pace.expected_contacts'],
 ];
 
@@ -45,7 +45,7 @@ async function whole_demo(t, page, person) {
     await person.press(new RegExp(`^${link},.* opens ${link}$`));
     await heading(link);
     if (link === 'Safety') await person.press(/^Power lines\./, 'checkbox');
-    if (link === 'Kit') await follows(page, 'kit.weight_g', () => person.press('Add a spare, Stakes'));
+    if (link === 'Kit') await follows(page, 'kit.weight_kg', () => person.press('Add a spare, Stakes'));
     await person.press('Overview');
   }
 

@@ -4,7 +4,7 @@ import { frames, poll, still, swipe } from './harness.mjs';
 
 const described = { button: 'button', slider: 'input[type=range]', textbox: 'input[type=text]', checkbox: '[role=checkbox]' };
 
-const find = (page, role, name) => page.locator('#mirror').getByRole(role, { name }).first();
+const find = (page, role, name) => page.locator('#mirror').getByRole(role, { name, exact: typeof name === 'string' }).first();
 
 /** Waits for the control, and for the page to be still. */
 async function found(page, role, name) {
@@ -16,18 +16,17 @@ async function found(page, role, name) {
 
 /** Tab and Shift+Tab, Enter, arrows and letters. */
 export function keyboard(page) {
-  // How many stops of Tab away the control is, and in which direction; a person sees that, a test must look.
-  const stops_to = (control) => control.evaluate((wanted) => {
-    const all = [...document.querySelectorAll('#mirror button, #mirror input, #mirror [tabindex]')].filter((one) => one.tabIndex >= 0 && !one.disabled);
-    return all.indexOf(wanted) - all.indexOf(document.activeElement);
-  });
+  // In which direction the control lies: a person sees that, a test must look.
+  const lies_ahead = (control) => control.evaluate((wanted) =>
+    Boolean(document.activeElement.compareDocumentPosition(wanted) & Node.DOCUMENT_POSITION_FOLLOWING));
   async function reach(role, name) {
     const control = await found(page, role, name);
     for (let tries = 0; tries < 400; ++tries) {
       if (await control.evaluate((one) => document.activeElement === one)) return control;
-      await page.keyboard.press((await stops_to(control)) > 0 ? 'Tab' : 'Shift+Tab');
+      await page.keyboard.press((await lies_ahead(control)) ? 'Tab' : 'Shift+Tab');
     }
-    throw new Error(`Tab never reached the ${described[role]} ${name}`);
+    const at = await page.evaluate(() => document.activeElement.outerHTML);
+    throw new Error(`Tab never reached the ${described[role]} ${name}, it is at ${at}`);
   }
   return {
     async press(name, role = 'button') {
@@ -37,7 +36,7 @@ export function keyboard(page) {
     },
     async move(name) {
       await reach('slider', name);
-      for (let i = 0; i < 3; ++i) await page.keyboard.press('PageUp');
+      await page.keyboard.press('PageUp');
       await still(page);
     },
     async write(name, text) {
@@ -64,7 +63,7 @@ export function finger(page) {
     for (let tries = 0; tries < 60; ++tries) {
       if (await in_reach(control)) return control.boundingBox();
       const box = await control.boundingBox();
-      const middle = view.height * 0.55;
+      const middle = view.height * 0.45;
       const wanted = box.y + box.height / 2 - middle;
       const by = Math.max(-220, Math.min(220, wanted));
       await swipe(page, { x: view.width - 20, y: middle + by / 2 }, { x: view.width - 20, y: middle - by / 2 }, 10);
