@@ -4,6 +4,7 @@
 #include <string>
 
 #include "app/parts/kit_parts.h"
+#include "app/parts/plot.h"
 
 namespace gs::parts {
 
@@ -12,24 +13,14 @@ using look::Face;
 using mirror::Role;
 namespace type = look::type;
 
-namespace {
-
-/// The step from 1, 2, 5 that gives three to seven ticks.
-double tick_step(double most) {
-  const double decade = std::pow(10, std::floor(std::log10(most / 3)));
-  for (const double times : {5.0, 2.0})
-    if (most / (decade * times) >= 3) return decade * times;
-  return decade;
-}
-
-}  // namespace
-
 void weight_bar(Ui& ui, const std::vector<kit::Item>& items) {
   const Figure& weight = ui.session.outlook()[R::kit_weight_kg];
   if (weight.state == State::unknown) return;
   const Style& style = ui.session.style();
-  const double step_kg = tick_step(std::max(weight.value, 0.3));
-  const double most_kg = step_kg * std::ceil(std::max(weight.value, 0.3) / step_kg);
+  constexpr std::size_t kMostMarks = 7;
+  const double carried_or_least_kg = std::max(weight.value, 0.3);
+  const double step_kg = axis_marks({.least = 0, .most = carried_or_least_kg}, kMostMarks)[1];  // the first is 0
+  const double most_kg = step_kg * std::ceil(carried_or_least_kg / step_kg);
   constexpr std::string_view kTitle = "Carried weight, a part for each job";
   const float title_h =
       type::line_height(type::kLabel) * float(ui.pen.lines(kTitle, ui.w, Face::regular, type::kLabel).size() - 1);
