@@ -14,6 +14,7 @@ void Session::changed() {
   outing_.habits = {settings.licence, settings.usual,
                     outing_.happened.on_air.empty() ? paces_ : own_paces(past_before(past_, outing_))};
   plan_ = resolve(outing_);
+  sought_.reset();
   pinned_.reset();
   if (outing_.pinned) {
     Plan plan = resolve_pinned(outing_);
@@ -29,6 +30,12 @@ void Session::work_out_again() {
   const bool unsaved = unsaved_;
   changed();
   unsaved_ = unsaved;
+}
+
+const std::optional<Remedy>& Session::remedy(R binds) const {
+  if (!sought_ || sought_->binds != binds || !(sought_->style == style()))
+    sought_ = Sought{binds, style(), cheapest_remedy(outing_, binds, style())};
+  return sought_->found;
 }
 
 void Session::tick(const Now& now) {

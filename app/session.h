@@ -14,6 +14,7 @@
 #include "core/outing/outlook.h"
 #include "core/outing/own_things.h"
 #include "core/outing/past.h"
+#include "core/outing/remedy.h"
 #include "core/outing/settings.h"
 #include "core/pace/tally.h"
 
@@ -64,6 +65,8 @@ class Session {
   const Plan* pinned_plan() const { return pinned_ ? &pinned_->plan : nullptr; }
   const Outlook* pinned_outlook() const { return pinned_ ? &pinned_->outlook : nullptr; }
   const Style& style() const { return settings.style; }
+  /// cheapest_remedy() of the plan as it is; sought once a change, as it tries many plans and is asked every frame.
+  const std::optional<Remedy>& remedy(R binds) const;
 
   // --- the person's own things (session_things.cpp)
   const std::vector<OwnThing>& things() const { return things_; }
@@ -166,6 +169,13 @@ class Session {
     Plan plan;
     Outlook outlook;
   };
+  struct Sought {
+    R binds;
+    Style style;
+    std::optional<Remedy> found;
+  };
+  mutable std::optional<Sought> sought_;
+
   void changed();
   void work_out_again();  // the same outing under other habits: nothing to save
   bool happened_if(bool done, std::string line);

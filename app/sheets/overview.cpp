@@ -4,7 +4,6 @@
 #include "app/parts/on_air.h"
 #include "app/sheets/begin.h"
 #include "app/sheets/sheets.h"
-#include "core/outing/remedy.h"
 
 namespace gs::sheets {
 
@@ -83,7 +82,7 @@ Limits what_limits(const Ui& ui, const Verdict& words, float width) {
   const Session& session = ui.session;
   const std::string name(link_name(reading(words.binds).link));
   limits.label = words.state == State::holds ? "Nearest to its limit: " + name : name + " limits you";
-  limits.remedy = cheapest_remedy(session.outing(), words.binds, session.style());
+  limits.remedy = session.remedy(words.binds);
   limits.high = 56;
   if (!limits.remedy) return limits;
   const Remedy& remedy = *limits.remedy;

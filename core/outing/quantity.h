@@ -53,6 +53,7 @@ struct Style {
   char decimal_sign = '.';  // '.' or ','
   bool feet = false;        // lengths in ft, weights in lb
   bool fahrenheit = false;
+  bool operator==(const Style&) const = default;
 };
 
 /// Outcome of reading: either a value in the base unit, or what is wrong in words that a person can act on.
