@@ -41,6 +41,7 @@ const KitList& kit_lists(Ui& ui, const std::vector<kit::Item>& items) {
                : done == of ? list.all
                             : std::to_string(done) + " of " + std::to_string(of) + " " + list.verb,
                "kit:done", ui.theme.ink);
+  ui.gap();
   if (done > 0 && ui.button(std::string(list.id) + ":none", "Take all ticks off")) {
     std::vector<kit::Item> next = items;
     for (kit::Item& item : next) item.*list.of = false;
