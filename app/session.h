@@ -29,15 +29,21 @@ struct Turn {
   R reading = R::count;
   double wanted = 0, step = 1, most = 1;
   std::vector<L> levers, may;
+  /// What else may be asked for in its place, itself included; empty: nothing.
+  struct Goal {
+    R reading;
+    double wanted, step, most;
+  };
+  std::vector<Goal> goals = {};
 };
 
 struct View {
   Sheet sheet = Sheet::overview;
   Link link = Link::feedline;  // of Sheet::link
   Panel panel = Panel::none;
-  R why = R::count;       // of Panel::why
-  L lever = L::count;     // of Panel::keypad and Panel::choices; count while a check's input is typed
-  std::string typed;      // of Panel::keypad
+  R why = R::count;    // of Panel::why
+  L lever = L::count;  // of Panel::keypad and Panel::choices; count: the value to reach of a turned panel is typed
+  std::string typed;   // of Panel::keypad
   std::size_t unit = 0;   // chosen unit chip of the keypad
   std::string unfolded;   // id of the one row that is open
   std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs

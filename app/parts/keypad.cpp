@@ -2,7 +2,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/parts/turn_round.h"
 #include "app/parts/ui.h"
+#include "core/outing/solve.h"
 
 namespace gs::parts {
 
@@ -34,6 +36,15 @@ std::string retyped(double number, char sign) {
   return text.size() > kMostTyped ? std::string{} : text;
 }
 
+/// What a value to reach would take: the first lever that may change and can do it.
+std::string takes(const Session& session, double wanted) {
+  const Turn& turn = session.view.turn;
+  for (const Answer& answer : turn_round(session.outing(), turn.may, {turn.reading, wanted}, session.style()))
+    if (answer.trouble.empty())
+      return "takes " + lower_first(std::string(lever(answer.lever).name)) + " " + answer.said;
+  return "none of the levers that may change does";
+}
+
 std::string key_id(std::string_view key) { return "keypad:" + std::string(key); }
 
 }  // namespace
@@ -41,7 +52,9 @@ std::string key_id(std::string_view key) { return "keypad:" + std::string(key); 
 void Ui::keypad() {
   View& view = session.view;
   const L id = view.lever;
-  const Lever& row = lever(id);
+  const bool target_typed = id == L::count;
+  const std::string target_name = turn_name(view.turn);
+  const Lever row = target_typed ? turn_row(view.turn, target_name) : lever(id);
   const Plan& plan = session.plan();
   const std::span<const UnitChoice> units = unit_choices(row.unit);
   const UnitChoice* unit = units.empty() ? nullptr : &units[std::min(view.unit, units.size() - 1)];
@@ -56,7 +69,7 @@ void Ui::keypad() {
       say_lever(row, most, session.style());
   const std::string name(row.name);
   const auto close = [&] {
-    view.panel = Panel::none;
+    view.panel = target_typed ? Panel::turned : Panel::none;
     wake_at(now_s);
   };
 
@@ -86,8 +99,10 @@ void Ui::keypad() {
       text_x += 24;
     }
     pen.text(text_x, display.y + 30, range, wrong ? Face::bold : Face::regular, type::kLabel, colour);
-    pen.text(display.x + 12, display.y + 56, "was " + value_text(plan, id, session.style()), Face::regular,
-             type::kLabel, theme.ink2);
+    pen.text(display.x + 12, display.y + 56,
+             "was " + (target_typed ? say_lever(row, view.turn.wanted, session.style())
+                                    : value_text(plan, id, session.style())),
+             Face::regular, type::kLabel, theme.ink2);
     const float size = pen.figure_width(shown, type::kFigure) < display.w * 0.5F ? type::kFigure : type::kValue;
     const float base = look::Pen::centred(display.mid_y(), size);
     if (shown.empty()) {
@@ -104,6 +119,8 @@ void Ui::keypad() {
   if (std::isfinite(value) && !in_range) {
     verdict_text = range;
     verdict_state = State::fails;
+  } else if (in_range && target_typed) {
+    verdict_text = takes(session, value);
   } else if (in_range) {
     const Plan tried = resolve(with(session.outing(), id, value));
     const Outlook outlook = evaluate(tried);
@@ -188,7 +205,7 @@ void Ui::keypad() {
   if (negative) gap();
 
   // foot: Clear, Usual, Set
-  const double usual = usual_of(plan, id);
+  const double usual = target_typed ? std::nan("") : usual_of(plan, id);
   const bool has_usual = std::isfinite(usual);
   const float keys_bottom = y;
   if (beside) column(left, w, display_bottom);
@@ -212,7 +229,11 @@ void Ui::keypad() {
   const std::string set_label = in_range ? "Set " + shown : "Set";
   if (button_in({next_x, foot.y, foot.right() - next_x, foot.h}, key_id("set"), set_label, Weight::main,
                 Icon::count, type::kBody, in_range)) {
-    session.set(id, value);
+    if (target_typed) {
+      view.turn.wanted = value;
+    } else {
+      session.set(id, value);
+    }
     close();
   }
   y = std::max(y, beside ? keys_bottom : y);

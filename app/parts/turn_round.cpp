@@ -1,10 +1,13 @@
 // Turned round: a target to reach, and for each lever that may change the value that just reaches it, its price and
 // the links that it touches.
+#include "app/parts/turn_round.h"
+
 #include <algorithm>
 #include <cmath>
 #include <iterator>
 
 #include "app/parts/change.h"
+#include "app/parts/scale_bar.h"
 #include "app/parts/ui.h"
 #include "core/outing/solve.h"
 
@@ -33,14 +36,38 @@ std::string change_text(const std::string& before, const std::string& after) {
   return (same_unit ? before.substr(0, one) : before) + " to " + after;
 }
 
+/// Another roll's weight against the plan's, where both are known.
+std::string weight_change(const Session& session, const Answer& answer) {
+  if (answer.lever != L::feedline_cable) return {};
+  const Change change =
+      compare(R::feedline_weight_g, answer.outlook[R::feedline_weight_g], session.outlook()[R::feedline_weight_g]);
+  return change.kind == Change::Kind::none ? std::string{}
+                                           : "weight " + say_change(R::feedline_weight_g, change, session.style());
+}
+
 std::string price_of(const Session& session, const Answer& answer) {
-  if (answer.price == R::count) return "nothing else gets worse";
+  const std::string weight = weight_change(session, answer);
+  if (answer.price == R::count) return weight.empty() ? "nothing else gets worse" : weight;
   const Change change = compare(answer.price, answer.outlook[answer.price], session.outlook()[answer.price]);
   std::string text = lower_first(std::string(reading(answer.price).name)) + " " +
                      say_change(answer.price, change, session.style());
   const State state = answer.outlook[answer.price].state;
   if (state == State::tight || state == State::fails) text += ", " + std::string(state_word(state)) + " there";
-  return text;
+  return weight.empty() ? text : text + ", " + weight;
+}
+
+/// "one step on, 13 Ah: 3 h 04, power to antenna −2 W"; empty where a step more gives nothing.
+std::string beyond_of(const Session& session, const Turn& turn, const Answer& answer) {
+  if (answer.beyond.said.empty()) return {};
+  const Style& style = session.style();
+  const bool listed = lever(answer.lever).kind == Kind::choice;
+  std::string text = (listed ? "next, " : "one step on, ") + answer.beyond.said + ": " +
+                     figure_text(turn.reading, answer.beyond.outlook[turn.reading], style);
+  const R pays = answer.lever == L::feedline_cable ? R::feedline_weight_g : answer.price;
+  if (pays == R::count) return text;
+  const Change change = compare(pays, answer.beyond.outlook[pays], answer.outlook[pays]);
+  if (change.kind == Change::Kind::none || change.kind == Change::Kind::same) return text;
+  return text + ", " + lower_first(std::string(reading(pays).name)) + " " + say_change(pays, change, style);
 }
 
 /// Six links in a row, each with what the answer does to it.
@@ -73,44 +100,72 @@ std::string links_spoken(const Session& session, const Answer& answer) {
 
 }  // namespace
 
-void Ui::turn_target() {
+Lever turn_row(const Turn& turn, std::string_view name) {
+  const Reading& row = reading(turn.reading);
+  return {.key = "turn:wanted",
+          .name = name,
+          .link = row.link,
+          .unit = row.unit,
+          .digits = row.digits,
+          .least = turn.step,
+          .most = turn.most,
+          .step = turn.step,
+          .source = "what is asked for"};
+}
+
+std::string turn_name(const Turn& turn) { return std::string(reading(turn.reading).name) + " to reach"; }
+
+void Ui::turn_goals() {
   Turn& turn = session.view.turn;
-  const Reading& row_of = reading(turn.reading);
-  const Style& style = session.style();
-  const std::string name(row_of.name);
-  const Figure& now = session.outlook()[turn.reading];
-  pen.text(x, y + 20, name + " to reach", Face::bold, type::kBody, theme.ink);
-  if (std::isfinite(now.value))
-    pen.text(x, y + 42, "plan " + figure_text(turn.reading, now, style), Face::regular, type::kLabel, theme.ink2);
-  gap(50);
-  const Box box = take(64);
-  const Box less{box.x, box.y + 4, 56, 56}, more{box.right() - 56, box.y + 4, 56, 56};
-  const std::string text = goal_text(turn, style);
-  pen.figure(box.mid_x(), look::Pen::centred(box.mid_y(), type::kFigure), text, type::kFigure, theme.ink,
-             look::Align::centre);
-  mirror::Node record;
-  record.role = Role::slider;
-  record.id = "turn:wanted";
-  record.name = name + " to reach";
-  record.value = speak_quantity(turn.wanted, row_of.unit, row_of.digits, style);
-  record.now = turn.wanted;
-  record.least = turn.step;
-  record.most = turn.most;
-  record.step = turn.step;
-  target(std::move(record), {less.right() + 8, box.y + 4, more.x - less.right() - 16, 56}, 10);
-  int steps = 0;
-  if (icon_button(less, "turn:less", "Less " + name, Icon::minus, theme.ink)) --steps;
-  pen.ring({less.mid_x(), less.mid_y()}, 26, theme.ink, look::stroke::kRule);
-  if (icon_button(more, "turn:more", "More " + name, Icon::plus, theme.ink)) ++steps;
-  pen.ring({more.mid_x(), more.mid_y()}, 26, theme.ink, look::stroke::kRule);
-  if (const auto step = asked.steps.find("turn:wanted"); step != asked.steps.end()) steps += step->second;
-  double wanted = turn.wanted + steps * turn.step;
-  if (const auto set = asked.set.find("turn:wanted"); set != asked.set.end()) wanted = set->second;
-  wanted = std::clamp(std::round(wanted / turn.step) * turn.step, turn.step, turn.most);
-  if (wanted != turn.wanted) {
-    turn.wanted = wanted;
+  if (turn.goals.size() < 2) return;
+  std::vector<Chip> items;
+  for (const Turn::Goal& goal : turn.goals)
+    items.push_back({"turn:goal=" + std::string(reading(goal.reading).key),
+                     std::string(reading(goal.reading).name),
+                     {},
+                     goal.reading == turn.reading});
+  const int tapped = chips("turn:goals", "To reach", items);
+  if (tapped >= 0) {
+    for (Turn::Goal& goal : turn.goals)
+      if (goal.reading == turn.reading) goal.wanted = turn.wanted;  // asked again, it stands where it was left
+    const Turn::Goal& goal = turn.goals[std::size_t(tapped)];
+    turn.reading = goal.reading;
+    turn.wanted = goal.wanted;
+    turn.step = goal.step;
+    turn.most = goal.most;
     wake_at(now_s);
   }
+  gap();
+}
+
+void Ui::turn_target() {
+  turn_goals();
+  Turn& turn = session.view.turn;
+  const Style& style = session.style();
+  const std::string name = turn_name(turn);
+  const Lever row = turn_row(turn, name);
+  ScaleBar bar{.row = row,
+               .text = goal_text(turn, style),
+               .spoken = speak_quantity(turn.wanted, row.unit, row.digits, style),
+               .value = turn.wanted,
+               .most = turn.most};
+  if (const Figure& now = session.outlook()[turn.reading]; std::isfinite(now.value)) {
+    bar.mark = now.value;
+    bar.mark_text = "plan " + figure_text(turn.reading, now, style);
+    bar.mark_spoken = ", the plan has " + speak_quantity(now.value, row.unit, row.digits, style);
+    bar.mark_colour = theme.pin;
+  }
+  const ScaleMove move = scale_bar(*this, bar);
+  if (move.type) {
+    session.view.panel = Panel::keypad;
+    session.view.lever = L::count;
+    session.view.typed.clear();
+    session.view.unit = 0;
+    wake_at(now_s);
+  }
+  if (!move.wanted) return;
+  turn.wanted = *move.wanted;
+  wake_at(now_s);
 }
 
 void Ui::turn_choices() {
@@ -186,7 +241,9 @@ void Ui::turn_answers() {
       continue;
     }
     const bool narrow = w < 420;
-    const Box box = take(narrow ? 140 : 112);
+    const std::string beyond = beyond_of(session, turn, answer);
+    const float beyond_h = beyond.empty() ? 0.0F : 24.0F;
+    const Box box = take((narrow ? 140 : 112) + beyond_h);
     const ImU32 fill = hand.down(id) ? theme.fold : theme.paper;
     if (hand.down(id)) pen.fill(box, fill);
     pen.push_ground(fill);
@@ -212,6 +269,9 @@ void Ui::turn_answers() {
       pen.text(box.x + 38 + word_w, second, pen.elided(price, box.w - 44 - word_w, Face::regular, type::kLabel),
                Face::regular, type::kLabel, theme.ink2);
     }
+    if (!beyond.empty())
+      pen.text(box.x, second + (own_line ? 48.0F : 24.0F), pen.elided(beyond, box.w, Face::regular, type::kLabel),
+               Face::regular, type::kLabel, theme.ink2);
     const Figure& chance = answer.outlook[R::pace_chance_of_target_pct];
     const std::string chance_text = figure_text(R::pace_chance_of_target_pct, chance, style);
     const float third = box.bottom() - 36;
@@ -230,10 +290,10 @@ void Ui::turn_answers() {
     record.role = Role::button;
     record.id = id;
     record.name = name + " from " + before + " to " + answer.said + ", " + std::string(state_word(state)) + ", " +
-                  price + links_spoken(session, answer) +
+                  price + (beyond.empty() ? std::string{} : ", " + beyond) + links_spoken(session, answer) +
                   (chance_text.empty() ? std::string{} : ", chance of target " + chance_text) + ". Take it";
     if (target(std::move(record), box, 0)) {
-      session.set_all({{answer.lever, answer.value}}, name + " " + answer.said);
+      session.set_all(answer.sets, name + " " + answer.said);
       session.view.panel = Panel::none;
       wake_at(now_s);
     }

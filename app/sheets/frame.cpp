@@ -205,7 +205,7 @@ void two_columns(Ui& ui, const LinkSheet& sheet, Box area) {
   } else {
     ui.begin_scroll("sheet", {draw_x, area.y, draw_w, area.h});
     ui.column(draw_x, draw_w - kScrollMark, ui.y + 8);
-    if (panel == Panel::turned) {
+    if (panel == Panel::turned || (panel == Panel::keypad && ui.session.view.lever == L::count)) {
       ui.turn_answers();
     } else {
       figures(ui, sheet);
