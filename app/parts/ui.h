@@ -151,6 +151,7 @@ class Ui {
   void findings(const std::vector<Finding>& found);  // findings.cpp: what figures mean, in sentences
   void loss_plot();         // line_plots.cpp: loss of the feed line by frequency, published points as dots
   void along_plot();        // SWR and voltage along it; a band where an SWR is all that is known
+  void current_plot(float height);  // current_plot.cpp: what the set draws by power, with what was read
   void rolls(int most);     // rolls.cpp: what another roll would change
   void check_panel();       // check_panel.cpp
   void time_line();         // time_line.cpp: arrival to leave-by, the battery under it
