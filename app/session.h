@@ -41,12 +41,13 @@ struct View {
   Sheet sheet = Sheet::overview;
   Link link = Link::feedline;  // of Sheet::link
   Panel panel = Panel::none;
-  R why = R::count;    // of Panel::why
-  L lever = L::count;  // of Panel::keypad and Panel::choices; count: the value to reach of a turned panel is typed
-  std::string typed;   // of Panel::keypad
-  std::size_t unit = 0;   // chosen unit chip of the keypad
-  std::string unfolded;   // id of the one row that is open
-  std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs
+  R why = R::count;      // of Panel::why
+  L lever = L::count;    // of Panel::keypad and Panel::choices; count: what a turned panel is to reach is typed
+  std::string typed;     // of Panel::keypad
+  std::size_t unit = 0;  // chosen unit chip of the keypad
+  std::string unfolded;  // id of the one row that is open
+  std::string kit_list = {};  // id of the list that the kit is ticked for; "": by the hour
+  std::string_view text;      // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
   std::string copied;  // what was last handed to the clipboard: its button says so

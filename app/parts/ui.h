@@ -110,6 +110,8 @@ class Ui {
     bool ticked = false, round = false;  // round: something to look at; else something to do
   };
   bool tick_row(const TickRow& row);  // tick_row.cpp; true when it was tapped
+  static constexpr float kTickMark = 30;
+  void tick_mark(look::Box mark, bool ticked, bool round);
 
   // --- levers (lever.cpp, keypad.cpp)
   void slider(L id);                // the whole control
@@ -156,7 +158,8 @@ class Ui {
   void check_panel();       // check_panel.cpp
   void time_line();         // time_line.cpp: arrival to leave-by, the battery under it
   void what_ifs(int most);  // what_ifs.cpp: one step of each lever that helps
-  void kit_list();          // kit_list.cpp: what is carried, its spares, what else may come
+  void kit_list();          // kit_list.cpp: what is carried, ticked, its spares
+  void kit_at_hand();       // kit_list.cpp: its weight, what is missing, what helps, what else may come
   /// cautions.cpp: what to look at, to do, to know; on another link's sheet those that it raises.
   void cautions(Link link);
   void may_transmit();  // cautions.cpp: may one transmit here, in one line

@@ -108,6 +108,7 @@ void levers(Ui& ui, const LinkSheet& sheet, bool with_slider, bool turn_here) {
     ui.cautions(sheet.link);
     ui.gap();
   }
+  if (sheet.at_hand) sheet.at_hand(ui);
   for (const L id : sheet.levers) lever_or_list(ui, id);
   ui.gap();
   if (turn_here) turn_offer(ui, sheet);

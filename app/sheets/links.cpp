@@ -246,11 +246,14 @@ LinkSheet safety() {
 LinkSheet kit() {
   return {Link::kit,
           R::kit_chance_pct,
-          {},
-          {R::kit_single_points, R::kit_weight_kg, R::kit_volume_l, R::kit_set_up_min, R::kit_to_pack},
           [](Ui& ui) { ui.kit_list(); },
+          {R::kit_single_points, R::kit_weight_kg, R::kit_volume_l, R::kit_set_up_min, R::kit_to_pack},
+          {},
           L::count,
-          {}};
+          {},
+          {},
+          false,
+          [](Ui& ui) { ui.kit_at_hand(); }};
 }
 
 }  // namespace
