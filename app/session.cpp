@@ -90,6 +90,13 @@ void Session::rename(std::string name) {
   changed();
 }
 
+void Session::note_down(std::string words) {
+  if (words == outing_.notes) return;
+  history_.record(outing_, "the notes", false);
+  outing_.notes = std::move(words);
+  changed();
+}
+
 void Session::set_date(std::string date) {
   history_.record(outing_, "the date, " + date, false);
   outing_.date = std::move(date);

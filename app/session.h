@@ -41,13 +41,16 @@ struct View {
   Sheet sheet = Sheet::overview;
   Link link = Link::feedline;  // of Sheet::link
   Panel panel = Panel::none;
-  R why = R::count;      // of Panel::why
-  L lever = L::count;    // of Panel::keypad and Panel::choices; count: what a turned panel is to reach is typed
-  std::string typed;     // of Panel::keypad
-  std::size_t unit = 0;  // chosen unit chip of the keypad
-  std::string unfolded;  // id of the one row that is open
-  std::string kit_list = {};  // id of the list that the kit is ticked for; "": by the hour
-  std::string_view text;      // of Sheet::text: a page of ours, where there are no browser tabs
+  R why = R::count;                  // of Panel::why
+  L lever = L::count;                // of Panel::keypad and Panel::choices; count: what a turned panel is to reach
+  std::string typed;                 // of Panel::keypad
+  std::size_t unit = 0;              // chosen unit chip of the keypad
+  std::optional<std::size_t> input;  // of Panel::check: the input that is typed
+  std::optional<std::size_t> along;  // of Panel::check: the input that was last moved
+  std::string sought;                // of Panel::choices: what the list is searched for
+  std::string unfolded;              // id of the one row that is open
+  std::string kit_list = {};         // id of the list that the kit is ticked for; "": by the hour
+  std::string_view text;             // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
   std::string copied;  // what was last handed to the clipboard: its button says so
@@ -130,6 +133,7 @@ class Session {
   void set_kit(std::vector<kit::Item> kit, std::string what);  // one step of undo; nothing where it is the same
   void set_stints(std::vector<Stint> stints, std::string what, int gesture = 0);  // one step of undo
   void rename(std::string name);
+  void note_down(std::string words);  // the outing's notes; one step of undo, nothing where they are the same
   /// An item of the person's own making, to be offered again; takes the place of the one called `old_name`.
   void remember_item(const std::string& old_name, const kit::Item& item);
   void forget_item(const std::string& name);

@@ -59,18 +59,20 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
   // a narrow row leaves out what stands in its editor, and gives the place of a target that is not there to the
   // words
   const float hands_w = wide ? kHands : item.backups > 0 ? kHands - space::kTarget : space::kTarget;
-  const float room = ui.w - kTick - hands_w - 12 - kDot;
+  const bool below = ui.w < 280;  // the hands under the words
+  const float room = ui.w - kTick - (below ? 0 : hands_w + 12) - kDot;
   const float name_room = wide ? room - 200 : room;
   const std::vector<std::string_view> lines = ui.pen.lines(item.name, name_room, Face::bold, type::kBody);
   const std::string second = wide ? weight : spare + ", " + weight;
   const std::vector<std::string_view> second_lines = ui.pen.lines(second, name_room, Face::regular, type::kLabel);
   const float step = type::line_height(type::kBody), small = type::line_height(type::kLabel);
   const float text_h = float(lines.size()) * step + float(second_lines.size()) * small;
-  const Box box = ui.take(std::max(61.0F, text_h + 14));
+  const float words_h = std::max(61.0F, text_h + 14);
+  const Box box = ui.take(below ? words_h + space::kTarget : words_h);
   ui.open_group(Role::listitem, id, item.name, box);
   const std::string edit_id = id + ":text";
-  tick(ui, items, i, list, box);
-  const Box words{box.x + kTick, box.y, box.w - kTick - hands_w, box.h};
+  tick(ui, items, i, list, {box.x, box.y, box.w, words_h});
+  const Box words{box.x + kTick, box.y, box.w - kTick - (below ? 0 : hands_w), words_h};
   const bool open = ui.session.view.unfolded == edit_id;
   const ImU32 fill = ui.hand.down(edit_id) ? ui.theme.fold : ui.theme.paper;
   if (ui.hand.down(edit_id)) ui.pen.fill(words, fill);
@@ -85,7 +87,7 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
   }
   const look::Ground ground(ui.pen, fill);
   const float text_x = words.x + kDot;
-  float base = box.mid_y() - text_h / 2 + type::kBody;
+  float base = words.mid_y() - text_h / 2 + type::kBody;
   ui.pen.disc({words.x + 5, base - 6}, 5, vital ? ui.theme.ink : ui.theme.ink2);
   float name_w = 0;
   const float name_base = base;
@@ -113,8 +115,8 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
                 alone || item.backups > 0 ? ui.theme.ink : ui.theme.ink2);
   }
   const auto hand = [&](int place) {
-    return Box{box.right() - hands_w + space::kTarget * float(place), box.mid_y() - space::kTarget / 2,
-               space::kTarget, space::kTarget};
+    return Box{box.right() - hands_w + space::kTarget * float(place),
+               below ? words.bottom() : box.mid_y() - space::kTarget / 2, space::kTarget, space::kTarget};
   };
   const int last = int(hands_w / space::kTarget) - 1, plus_at = wide ? last - 1 : last;
   const bool less = item.backups > 0 && ui.icon_button(hand(0), id + ":less", "One spare less, " + item.name,

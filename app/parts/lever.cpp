@@ -1,17 +1,11 @@
-// One input of the outing in the person's hand: scale-bar slider, unfolding row, chips, list.
-#include <algorithm>
+// One input of the outing in the person's hand: number, unfolding row, chips.
 #include <cmath>
 
-#include "app/parts/scale.h"
-#include "app/parts/scale_bar.h"
-#include "app/parts/ui.h"
+#include "app/parts/dial.h"
 
 namespace gs::parts {
 
-using look::Box;
-using look::Face;
 using look::Icon;
-using mirror::Role;
 namespace type = look::type;
 namespace space = look::space;
 
@@ -22,51 +16,49 @@ double most_of(const Lever& row, const Plan& plan) {
   return std::isfinite(cap) ? std::min(cap, row.most) : row.most;
 }
 
-/// Where a lever without a value starts when it is stepped: a plain place in its range.
-double start_of(const Lever& row, double most) {
-  return snapped(row, most, value_at(row.scale, row.least, most, 0.25), false);
-}
-
 bool differs_from_pin(const Session& session, L id) {
   const Plan* pinned = session.pinned_plan();
   const Plan& plan = session.plan();
   return pinned && pinned->has(id) && (!plan.has(id) || (*pinned)[id] != plan[id]);
 }
 
-ScaleBar bar_of(const Ui& ui, L id) {
+Dial dial_of(const Session& session, L id) {
   const Lever& row = lever(id);
-  const Session& session = ui.session;
   const Plan& plan = session.plan();
-  ScaleBar bar{
-      .row = row, .text = value_text(plan, id, session.style()), .spoken = value_spoken(plan, id, session.style())};
-  bar.most = most_of(row, plan);
-  bar.known = plan.has(id);
-  bar.value = bar.known ? plan[id] : start_of(row, bar.most);
-  if (!differs_from_pin(session, id)) return bar;
-  const Plan& pinned = *session.pinned_plan();
-  bar.mark = pinned[id];
-  bar.mark_text = "pinned " + value_text(pinned, id, session.style());
-  bar.mark_spoken = ", pinned " + value_spoken(pinned, id, session.style());
-  bar.mark_colour = ui.theme.pin;
-  return bar;
+  const double most = most_of(row, plan);
+  Dial dial{.key = std::string(row.key),
+            .row = row,
+            .most = most,
+            .value = plan.has(id) ? plan[id] : dial_start(row, most),
+            .known = plan.has(id),
+            .text = value_text(plan, id, session.style()),
+            .spoken = value_spoken(plan, id, session.style())};
+  if (differs_from_pin(session, id)) {
+    const Plan& pinned = *session.pinned_plan();
+    dial.pinned = pinned[id];
+    dial.pin_text = "pinned " + value_text(pinned, id, session.style());
+    dial.pin_spoken = value_spoken(pinned, id, session.style());
+  }
+  return dial;
 }
 
 }  // namespace
 
-float Ui::slider_height(L id) const { return scale_bar_height(*this, bar_of(*this, id)); }
+float Ui::slider_height(L id) const { return dial_height(*this, dial_of(session, id)); }
 
 void Ui::slider(L id) {
-  const ScaleMove move = scale_bar(*this, bar_of(*this, id));
-  if (move.type) {
+  const Dialled done = dial(*this, dial_of(session, id));
+  if (done.wanted) {
+    session.set(id, *done.wanted, done.gesture);
+    wake_at(now_s);
+  }
+  if (done.typing) {
     session.view.panel = Panel::keypad;
     session.view.lever = id;
-    session.view.typed.clear();
+    session.view.typed = *done.typing;
     session.view.unit = 0;
     wake_at(now_s);
   }
-  if (!move.wanted) return;
-  session.set(id, *move.wanted, move.gesture);
-  wake_at(now_s);
 }
 
 void Ui::lever_chips(L id) {
@@ -86,38 +78,6 @@ void Ui::lever_chips(L id) {
     session.set(id, keys[std::size_t(tapped)]);
     wake_at(now_s);
   }
-}
-
-void Ui::lever_list(L id) {
-  const Lever& row = lever(id);
-  const Plan& plan = session.plan();
-  open_group(Role::radiogroup, std::string(row.key), std::string(row.name), {x, y, w, 0});
-  for (std::size_t i = 0; i < row.options().size(); ++i) {
-    const Option& option = row.options()[i];
-    const bool chosen = plan.has(id) && std::size_t(plan[id]) == i;
-    if (option.retired && !chosen) continue;
-    const std::string item = std::string(row.key) + "=" + std::string(option.key);
-    const Box box = take(space::kRow);
-    const ImU32 fill = hand.down(item) ? theme.fold : theme.paper;
-    const look::Ground ground(pen, fill);
-    if (hand.down(item)) pen.fill(box, fill);
-    pen.ring({box.x + 14, box.mid_y()}, 10, theme.ink, look::stroke::kRule);
-    if (chosen) pen.disc({box.x + 14, box.mid_y()}, 6, theme.ink);
-    pen.text(box.x + 36, look::Pen::centred(box.mid_y(), type::kBody), option.name,
-             chosen ? Face::bold : Face::regular, type::kBody, theme.ink);
-    mirror::Node record;
-    record.role = Role::radio;
-    record.id = item;
-    record.name = option.name;
-    record.checked = chosen ? 1 : 0;
-    if (target(std::move(record), box, 0)) {
-      session.set(id, std::string(option.key));
-      session.view.panel = Panel::none;
-      wake_at(now_s);
-    }
-    rule();
-  }
-  close_group();
 }
 
 void Ui::lever_row(L id) {

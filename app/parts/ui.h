@@ -22,7 +22,8 @@ struct TimeScale;
 /// Requests of a keyboard or an assistive technology, by id; a press goes through Hand.
 struct Asked {
   std::map<std::string, double, std::less<>> set;
-  std::map<std::string, int, std::less<>> steps;  // +1, -1, +10, ...
+  std::map<std::string, int, std::less<>> steps;          // +1, -1, +10, ...
+  std::map<std::string, std::string, std::less<>> typed;  // a digit pressed on a number: the keypad opens with it
 };
 
 struct Plot;
@@ -43,8 +44,13 @@ class Ui {
   const look::Box surface;  // logical px, safe area taken off
   const look::Layout layout;
   const double now_s;
-  float margin() const { return phone() ? look::space::kMarginPhone : look::space::kMarginTablet; }
+  float margin() const {
+    return slim() ? look::space::kMarginSlim : phone() ? look::space::kMarginPhone : look::space::kMarginTablet;
+  }
   bool phone() const { return layout == look::Layout::phone; }
+  /// Large letters on a small surface: not even a phone's width, or too little height for anything to stand still.
+  bool slim() const { return surface.w < look::kSlimWidth; }
+  bool low() const { return phone() && surface.h < look::kLowHeight; }
 
   // --- the column that parts fill from the top down
   float x = 0, w = 0, y = 0;
@@ -130,6 +136,7 @@ class Ui {
   void answer_foot(std::string_view id, Link link, const std::string& as_text);
 
   // --- turned round (turn_round.cpp): what one lever would have to be
+  void turn_keypad();   // the same, typed
   void turn_goals();    // what is to be reached, where more than one thing may be
   void turn_target();   // the value to reach
   void turn_answers();  // a lever an answer, each taken by a tap

@@ -30,10 +30,13 @@ void weight_bar(Ui& ui, const std::vector<kit::Item>& items) {
   const Style& style = ui.session.style();
   const double step_kg = tick_step(std::max(weight.value, 0.3));
   const double most_kg = step_kg * std::ceil(std::max(weight.value, 0.3) / step_kg);
-  const Box box = ui.take(92);
-  const Box bar{box.x, box.y + 34, box.w, 14};
+  constexpr std::string_view kTitle = "Carried weight, a part for each job";
+  const float title_h =
+      type::line_height(type::kLabel) * float(ui.pen.lines(kTitle, ui.w, Face::regular, type::kLabel).size() - 1);
+  const Box box = ui.take(92 + title_h);
+  const Box bar{box.x, box.y + 34 + title_h, box.w, 14};
   const auto x_of = [&](double kg) { return bar.x + bar.w * float(kg / most_kg); };
-  ui.pen.text(bar.x, bar.y - 12, "Carried weight, a part for each job", Face::regular, type::kLabel, ui.theme.ink2);
+  ui.pen.paragraph(bar.x, bar.y - 12 - title_h, ui.w, kTitle, Face::regular, type::kLabel, ui.theme.ink2);
   ui.pen.fill(bar, ui.theme.paper);
   double carried_kg = 0;
   bool other = false;

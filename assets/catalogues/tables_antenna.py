@@ -14,6 +14,7 @@ WIRE_COLUMNS = "key name status diameter_mm mass_lb_per_1000_ft breaking_lbf evi
 TRANSFORMER_COLUMNS = "key name status ratio loss_db evidence source".split()
 GRAMS_PER_METRE = 453.59237 / 304.8  # pounds for 1000 feet, exact
 NEWTONS_PER_LBF = 4.4482216152605  # exact
+FIELD_COLUMNS = "key radials ground_db raised_db evidence source".split()
 RADIAL_COLUMNS = "key radials loss_ohm loss_lowest_ohm loss_highest_ohm evidence source".split()
 
 
@@ -80,6 +81,21 @@ def radial_table(folder):
     return table_file("core/antenna/radials.h", "gs::antenna", "RadialRow", "radials", [], lines)
 
 
+def radial_field_table(folder):
+    rows = read_rows(folder, "radials-field.csv", FIELD_COLUMNS)
+    refuse_duplicates(rows, "key")
+    lines, before = [], None
+    for row in rows:
+        number = row.number("radials", above=0)
+        gains = [row.number(c) for c in ("ground_db", "raised_db")]
+        if before and not (number > before[0] and gains[0] >= before[1][0] and gains[1] >= before[1][1]):
+            row.refuse("radials", "rows go up in number and never down in field")
+        before = number, gains
+        lines += [f"    {{{number!r}, {gains[0]!r}, {gains[1]!r}, {enumerator(row.evidence('evidence'))},",
+                  f"     {quoted(row.text('source'))}}},"]
+    return table_file("core/antenna/radials.h", "gs::antenna", "RadialFieldRow", "radial_fields", [], lines)
+
+
 def retired(row):
     return "true" if row.one_of("status", ["offered", "retired"]) == "retired" else "false"
 
@@ -111,4 +127,5 @@ def transformer_table(folder):
 def tables(folder):
     """{file name: C++ text}; a row that is not complete is refused with its file, row and column."""
     return {"antenna_kind_table.cpp": kind_table(folder), "radial_table.cpp": radial_table(folder),
+            "radial_field_table.cpp": radial_field_table(folder),
             "antenna_wire_table.cpp": wire_table(folder), "antenna_transformer_table.cpp": transformer_table(folder)}

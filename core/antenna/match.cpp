@@ -39,6 +39,15 @@ double quarter_wave_line_ohm(double one_ohm, double other_ohm) {
   return above_0(one_ohm) && above_0(other_ohm) ? std::sqrt(one_ohm) * std::sqrt(other_ohm) : kNone;
 }
 
+double transformer_loss_db(double through_db, double ratio) {
+  return std::isfinite(through_db) && ratio >= 1 && std::isfinite(ratio) ? through_db - 10 * std::log10(ratio)
+                                                                         : kNone;
+}
+
+double series_resistor_ohm(double ratio) {
+  return ratio >= 1 && std::isfinite(ratio) ? (ratio - 1) * kReferenceOhm : kNone;
+}
+
 double core_share(double core_s, double loaded_s) {
   return above_0(core_s) && above_0(loaded_s) ? std::min(1.0, core_s / loaded_s) : kNone;
 }

@@ -32,6 +32,14 @@ double quarter_wave_line_ohm(double one_ohm, double other_ohm);
 /// that of the loaded one (core + load), in siemens: their quotient, held at 1. Both > 0.
 double core_share(double core_s, double loaded_s);
 
+/// Loss of a transformer from what comes through it, in dB, into a resistance of `ratio` (>= 1) times 50 ohm of
+/// which 50 are the receiver's own and the rest a resistor in series: through_db less 10 log10 ratio, which is what
+/// that divider alone takes. A figure below 0 is returned as it is: the reading was wrong. NaN unless through_db is
+/// finite.
+double transformer_loss_db(double through_db, double ratio);
+/// The resistor for it, ohm.
+double series_resistor_ohm(double ratio);
+
 struct SwrReading {
   double frequency_mhz, swr;
 };

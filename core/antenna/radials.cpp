@@ -28,6 +28,27 @@ GroundLoss by_number(double count) {
           between(low.highest_ohm, high.highest_ohm, share)};
 }
 
+/// Straight in the logarithm of the number between three points, held beyond them.
+double by_log_number(double count, const double (&value)[3]) {
+  constexpr double kNumbers[] = {2, 15, 60};
+  if (count <= kNumbers[0]) return value[0];
+  for (std::size_t i = 1; i < 3; ++i)
+    if (count < kNumbers[i]) {
+      const double share = std::log(count / kNumbers[i - 1]) / std::log(kNumbers[i] / kNumbers[i - 1]);
+      return value[i - 1] + share * (value[i] - value[i - 1]);
+    }
+  return value[2];
+}
+
+/// Share of the quarter-wave radials' loss that longer ones keep: 52, 18.5 and 4.4 of 59, 22.4 and 7.3 ohm.
+double share_of_long(double count, double length_waves) {
+  if (!(length_waves > kQuarterRadialWaves) || !(count >= 2)) return 1;
+  constexpr double kShares[] = {52.4 / 58.7, 18.5 / 22.4, 4.4 / 7.3};
+  const double longer = std::log(std::min(length_waves, kLongRadialWaves) / kQuarterRadialWaves) /
+                        std::log(kLongRadialWaves / kQuarterRadialWaves);
+  return std::pow(by_log_number(count, kShares), longer);
+}
+
 }  // namespace
 
 GroundLoss radial_loss(double count, double length_waves) {
@@ -37,10 +58,26 @@ GroundLoss radial_loss(double count, double length_waves) {
   if (length_waves < kShortRadialWaves) {
     // A handbook table, read second hand, has 17 ohm for 16 radials of 0.1 wavelengths: the low side stays the
     // row's own.
-    loss.usual_ohm = std::max(loss.usual_ohm, kShortRadialsOhm);
+    constexpr double kFloor[] = {kFifteenShortRadialsOhm, kFifteenShortRadialsOhm, kShortRadialsOhm};
+    loss.usual_ohm = std::max(loss.usual_ohm, by_log_number(count, kFloor));
     loss.highest_ohm = std::max(loss.highest_ohm, loss.usual_ohm);
   }
+  loss.usual_ohm *= share_of_long(count, length_waves);
+  loss.lowest_ohm = std::min(loss.lowest_ohm, loss.usual_ohm);
   return loss;
+}
+
+RadialField radial_field(double count) {
+  constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
+  const std::span<const RadialFieldRow> rows = radial_fields();
+  if (!(count >= rows.front().radials)) return {kNone, kNone};
+  if (count >= rows.back().radials) return {rows.back().ground_db, rows.back().raised_db};
+  std::size_t upper = 1;
+  while (rows[upper].radials < count) ++upper;
+  const RadialFieldRow &low = rows[upper - 1], &high = rows[upper];
+  const double share = std::log(count / low.radials) / std::log(high.radials / low.radials);
+  return {low.ground_db + share * (high.ground_db - low.ground_db),
+          low.raised_db + share * (high.raised_db - low.raised_db)};
 }
 
 }  // namespace gs::antenna

@@ -104,6 +104,10 @@ double against_full_size_db(double efficiency) {
   return 10 * std::log10(efficiency) + kShortAgainstQuarterDb;
 }
 
+double whip_zenith_dbi(double frequency_mhz) {
+  return frequency_mhz >= 4 && frequency_mhz <= 8 ? -70 + 55 * std::log10(frequency_mhz) : kNone;
+}
+
 double coil_uh(double turns, double diameter_m, double length_m) {
   if (!above_0(turns) || !above_0(diameter_m) || !above_0(length_m)) return kNone;
   const double radius_in = diameter_m / 2 / kMetresPerInch, length_in = length_m / kMetresPerInch;

@@ -1,4 +1,5 @@
 // SWR of a resistance, transformers, voltages, and the width of a resonance.
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <vector>
@@ -124,6 +125,33 @@ std::string core_heat(std::span<const double> in, std::span<double> out) {
   return {};
 }
 
+// ---- What does my transformer lose? ----
+
+double usual_ratio(const Plan&) { return 49; }
+const CheckInput kThroughInputs[] = {
+    {asked("through_db", "Through-loss read", Unit::decibel, 2, 0, 60, 0.1,
+           "from the 50 ohm side to the receiver, the resistor below in series")},
+    {asked("ratio", "Impedance ratio", Unit::none, 1, 1, 200, 1, "square of the turns ratio; usual value: 49:1",
+           usual_ratio)},
+};
+const CheckResult kThroughResults[] = {
+    {told("loss_db", "Lost", Unit::decibel, 2, "reading less 10 log ratio; 0.4 good, 1 usual, 2 poor",
+          Better::less)},
+    {told("lost_pct", "Heats core and wire", Unit::percent, 0, "the same as a share of the power", Better::less)},
+    {told("resistor_ohm", "Series resistor", Unit::ohm, 0, "ratio times 50 ohm less the receiver's 50")},
+};
+std::string through(std::span<const double> in, std::span<double> out) {
+  if (std::string trouble = first_needed(kThroughInputs, in); !trouble.empty()) return trouble;
+  out[2] = antenna::series_resistor_ohm(in[1]);
+  const double loss_db = antenna::transformer_loss_db(in[0], in[1]);
+  constexpr double kReads = 0.1;  // what a simple instrument is good for
+  if (loss_db < -kReads)
+    return "less comes off than the ratio alone takes: resistor, ratio or calibration is wrong";
+  out[0] = std::max(0.0, loss_db);
+  out[1] = 100 * (1 - std::pow(10, -out[0] / 10));
+  return "good within the instrument's 0.1 dB; hold it against another frequency";
+}
+
 // ---- How wide is the good part of the band? ----
 
 constexpr Lever reading_at(std::string_view key, std::string_view name) {
@@ -186,6 +214,10 @@ const Check kChecks[] = {
      "nothing "
      "about it.",
      "power divides as the conductances do", core_heat},
+    {"antenna.transformer_loss", "What does my transformer lose?", Link::antenna, kThroughInputs, kThroughResults,
+     "A resistor in series with the high side into the receiver's 50 ohm, leads short; calibrate without both. "
+     "Milliwatts only, no antenna on it.",
+     "a divider takes 10 log ratio; docs/methods/antenna", through},
     {"antenna.swr_band", "How wide is the good part of the band?", Link::antenna, kBandInputs, kBandResults,
      "Read the SWR on three to five frequencies, one of them near the dip.",
      "series circuit: s + 1/s is a parabola in frequency; docs/methods/antenna", band},

@@ -6,6 +6,7 @@
 #include "core/antenna/emf.h"
 #include "core/antenna/feed.h"
 #include "core/antenna/ground.h"
+#include "core/antenna/king.h"
 #include "core/antenna/match.h"
 #include "core/outing/checks_antenna.h"
 #include "core/sky/hop.h"
@@ -39,6 +40,12 @@ const CheckResult kRuleResults[] = {
     {told("under_pct", "Rule under theory", Unit::percent, 1, "how much less")},
     {told("shortest_m", "In a park, shortest", Unit::metre, 2, "theory less 4 %: low ends, trees, insulation")},
     {told("longest_m", "In a park, longest", Unit::metre, 2, "theory and 1 %: height alone")},
+    {told("three_term_m", "A second theory", Unit::metre, 2,
+          "King's three-term current in free space; insulated as above")},
+    {told("apart_pct", "The two theories differ by", Unit::percent, 2, "of the length", Better::less)},
+    {told("r_ohm", "Resistance, sine current", Unit::ohm, 1, "at that theory's own length, free space")},
+    {told("three_term_ohm", "Resistance, three terms", Unit::ohm, 1,
+          "at that theory's own length; published theories differ by up to 8 %")},
 };
 std::string rule_or_theory(std::span<const double> in, std::span<double> out) {
   if (std::string trouble = first_needed(kRuleInputs, in); !trouble.empty()) return trouble;
@@ -49,6 +56,13 @@ std::string rule_or_theory(std::span<const double> in, std::span<double> out) {
   out[2] = 100 * (1 - out[0] / out[1]);
   out[3] = 0.96 * out[1];
   out[4] = 1.01 * out[1];
+  const double wave_m = antenna::wavelength_m(in[0]), radius_waves = in[1] / 2 / wave_m;
+  const double three_waves = antenna::three_term_resonant_waves(radius_waves);
+  const double sine_waves = antenna::resonant_waves(radius_waves);
+  out[5] = three_waves * wave_m * (in[2] > 0 ? antenna::kInsulatedShare : 1);
+  out[6] = 100 * std::abs(out[5] / out[1] - 1);
+  out[7] = antenna::dipole_ohm(sine_waves, radius_waves).real();
+  out[8] = antenna::three_term_ohm(three_waves, radius_waves).real();
   return "cut the longest and trim";
 }
 

@@ -61,6 +61,24 @@ std::string whip(std::span<const double> in, std::span<double> out) {
   return {};
 }
 
+// ---- What does a whip send straight up? ----
+
+const CheckInput kUpInputs[] = {
+    {asked("zenith_mhz", "Frequency, 4 to 8 MHz", Unit::megahertz, 3, 4, 8, 0.05, "the range that was measured")},
+};
+constexpr std::string_view kUpSource = "5 m whip on a jeep, +-6 dB: IEEE Trans. VT-19 (1970), abstract";
+const CheckResult kUpResults[] = {
+    {told("zenith_dbi", "Straight up, dBi", Unit::none, 0, kUpSource, Better::more)},
+    {told("leant_dbi", "Leant away 30\u00B0 or more, dBi", Unit::none, 0, "10 dB more, +-4 dB: the same abstract",
+          Better::more)},
+};
+std::string straight_up(std::span<const double> in, std::span<double> out) {
+  if (std::string trouble = first_needed(kUpInputs, in); !trouble.empty()) return trouble;
+  out[0] = antenna::whip_zenith_dbi(in[0]);
+  out[1] = out[0] + antenna::kWhipLeantDb;
+  return "a low dipole sends up some 40 dB more: a whip does not serve stations near by";
+}
+
 // ---- What coil does this whip need? ----
 
 const CheckInput kLoadInputs[] = {{kHeight}, {kFrequency}, {kCoilAt}, {kDiameter}};
@@ -118,6 +136,11 @@ const CheckResult kRadialResults[] = {
     {told("efficiency_pct", "Goes out", Unit::percent, 0, "36.5 ohm over 36.5 ohm and the loss", Better::more)},
     {told("feed_ohm", "Feed-point resistance", Unit::ohm, 0, "of a quarter-wave vertical in resonance")},
     {told("wire_m", "Wire of all radials", Unit::metre, 0, "number times length")},
+    {told("ground_db", "On the ground, against 60", Unit::decibel, 1,
+          "one field test, quarter-wave radials, 4 to 60 of them, second hand", Better::more)},
+    {told("raised_db", "Raised a little, against 60", Unit::decibel, 1,
+          "the same test, 0.03 wavelengths up; a later series has four as good as 60, kept symmetrical",
+          Better::more)},
 };
 std::string radials(std::span<const double> in, std::span<double> out) {
   if (!std::isfinite(in[0])) return needs(kRadialInputs[0].row);
@@ -131,6 +154,9 @@ std::string radials(std::span<const double> in, std::span<double> out) {
   out[4] = quarter_wave_ohm + loss.usual_ohm;
   out[3] = 100 * quarter_wave_ohm / out[4];
   out[5] = in[1] * waves * antenna::wavelength_m(in[0]);
+  const antenna::RadialField field = antenna::radial_field(in[1]);
+  out[6] = field.ground_db;
+  out[7] = field.raised_db;
   return "sources differ: " + say_quantity(loss.lowest_ohm, Unit::ohm, 0) + " to " +
          say_quantity(loss.highest_ohm, Unit::ohm, 0) + " of loss";
 }
@@ -141,6 +167,9 @@ const Check kChecks[] = {
      "is the "
      "ground loss.",
      "short monopole over ground; docs/methods/antenna", whip},
+    {"antenna.whip_up", "What does a whip send straight up?", Link::antenna, kUpInputs, kUpResults,
+     "For stations within some 300 km on low bands the way goes straight up and down again.",
+     "IEEE Trans. Vehicular Technology VT-19 (1970) 230-236, abstract", straight_up},
     {"antenna.loading_coil", "What coil does this whip need?", Link::antenna, kLoadInputs, kLoadResults,
      "Height, thickness and where the coil sits. Wind a turn or two more and trim.",
      "QST, September 1974, pp. 28-34, Eq. 1", load},

@@ -36,7 +36,8 @@ using Values = std::vector<Value>;  // always lever_count() long
 
 struct Outing {
   std::string name;
-  std::string date;  // ISO 8601 "2026-06-13", or empty
+  std::string date;   // ISO 8601 "2026-06-13", or empty
+  std::string notes;  // free words on several lines; nothing reads them
   Values set = Values(lever_count());
   std::optional<Values> pinned;  // the plan as it was pinned
   std::string pinned_name;       // "100 W": what was last changed when it was pinned

@@ -231,7 +231,12 @@ export const asked = {
   // 14.3 ohm and 8.4 %; with 36 ohm more 50.3 ohm and 2.4 %: worked out apart
   'antenna.better_match': [{ radiation_ohm: '4.3', radiation_share_pct: '28', one_ohm: '46', other_ohm: '10' }, { one_swr: [1.0, 0.01], one_pct: [2.4, 0.05], other_pct: [8.4, 0.1] }],
   // 468/7.1 feet; 20.57 m by a wire model of our own, theories agree within 0.6 %
-  'antenna.rule_or_theory': [{ frequency_mhz: '7.1', diameter_m: '1.6 mm' }, { rule_m: [20.09, 0.006], theory_m: [20.57, 0.12] }],
+  // and King's three terms between 0.4885 and 0.4850 waves for radii of 1e-5 and 1e-4 (worked out apart)
+  'antenna.rule_or_theory': [{ frequency_mhz: '7.1', diameter_m: '1.6 mm' }, { rule_m: [20.09, 0.006], theory_m: [20.57, 0.12], three_term_m: [20.55, 0.074], apart_pct: [0, 0.6], three_term_ohm: [68.5, 5.5] }],
+  // IEEE Trans. VT-19 (1970) 230-236, abstract: about -37.5 dBi on 4 MHz, within 6 dB
+  'antenna.whip_up': [{ zenith_mhz: '4' }, { zenith_dbi: [-37.5, 6] }],
+  // a maker's page (second hand): 17.0 dB through a 49:1 into a resistive load, where the ratio is 16.9
+  'antenna.transformer_loss': [{ through_db: '17.0' }, { loss_db: [0.1, 0.1], resistor_ohm: [2400, 0] }],
   // 0.95 half waves in space resonate as one
   'antenna.any_length': [{ length_m: '20.056', first_mhz: '7.1' }, { away_quarters: [0, 0.002], worst_mhz: [7.1, 0] }],
   // a quarter wave over average ground: 72.2 + 10.3 ohm, worked out apart

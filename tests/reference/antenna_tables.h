@@ -68,19 +68,24 @@ inline constexpr ShortRow kShorts[] = {
     {0.5, 4.673, Evidence::memory, kKing},
 };
 
-/// Field of a quarter-wave vertical against an ideal one, and the series loss it stands for at 36 ohm of radiation.
+/// Field of a quarter-wave vertical against an ideal one, and the series loss it stands for at 36 ohm of radiation
+/// (worked out apart).
 struct RadialPoint {
-  double count, length_waves, relative_db;
+  double count, length_waves, relative_db, loss_ohm;
   Evidence evidence;
   const char* source;
 };
 inline constexpr const char* kIre1937 = "Proc. IRE 25(6), June 1937, pp. 753-787, as tabulated on a public page";
 inline constexpr RadialPoint kRadialPoints[] = {
-    {2, 0.27, -4.2, Evidence::second_hand, kIre1937},  {15, 0.27, -2.1, Evidence::second_hand, kIre1937},
-    {60, 0.27, -0.8, Evidence::second_hand, kIre1937}, {2, 0.14, -4.2, Evidence::second_hand, kIre1937},
-    {15, 0.14, -2.3, Evidence::second_hand, kIre1937}, {60, 0.14, -2.1, Evidence::second_hand, kIre1937},
-    {2, 0.41, -3.9, Evidence::second_hand, kIre1937},  {15, 0.41, -1.8, Evidence::second_hand, kIre1937},
-    {60, 0.41, -0.5, Evidence::second_hand, kIre1937},
+    {2, 0.14, -4.2, 58.7, Evidence::second_hand, kIre1937},
+    {15, 0.14, -2.3, 25.1, Evidence::second_hand, kIre1937},
+    {60, 0.14, -2.1, 22.4, Evidence::second_hand, kIre1937},
+    {2, 0.27, -4.2, 58.7, Evidence::second_hand, kIre1937},
+    {15, 0.27, -2.1, 22.4, Evidence::second_hand, kIre1937},
+    {60, 0.27, -0.8, 7.3, Evidence::second_hand, kIre1937},
+    {2, 0.41, -3.9, 52.4, Evidence::second_hand, kIre1937},
+    {15, 0.41, -1.8, 18.5, Evidence::second_hand, kIre1937},
+    {60, 0.41, -0.5, 4.4, Evidence::second_hand, kIre1937},
 };
 
 /// Feed resistance of a quarter-wave vertical in a handbook: less 35 ohm it is ground loss.

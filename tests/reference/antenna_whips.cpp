@@ -71,15 +71,53 @@ TEST_CASE("antenna: coils of a question on a 40 m rod") {
 }
 
 TEST_CASE("antenna: ground loss of radials against the 1937 measurements") {
-  Closeness off("radials against 1937", "dB");
+  Closeness off("radials against 1937", "dB"), ohm("radials against 1937, series loss", "ohm");
   for (const test::RadialPoint& row : test::kRadialPoints) {
     CAPTURE(row.count);
     CAPTURE(row.length_waves);
     const double db = 10 * std::log10(36 / (36 + radial_loss(row.count, row.length_waves).usual_ohm));
     MESSAGE(row.count << " x " << row.length_waves << ": " << db << " dB, measured " << row.relative_db);
-    // The table does not know lengths between 0.15 and 0.4: it is made for a quarter wave, so half a decibel.
-    CHECK(off.within(db, row.relative_db, 0.5));
+    // The rows and factors of the table rest on these points, so this is no independent check: it holds the table
+    // to the print's own digits.
+    CHECK(off.within(db, row.relative_db, 0.2));
+    CHECK(ohm.within(radial_loss(row.count, row.length_waves).usual_ohm, row.loss_ohm, 2));
   }
+}
+
+// The raw readings of the field test behind radials-field.csv (mailing list, 2008, second hand), mV at the
+// receiver: they give the table's figures against 60 on the ground, but for its 16 raised ones, which the list
+// printed 0.4 dB kinder. 1 dB is what a field and its soil are worth.
+TEST_CASE("antenna: few radials, on the ground and raised, against 60") {
+  struct Row {
+    double count, ground_mv, raised_mv;
+  };
+  constexpr double kSixtyMv = 33;
+  Closeness ground("radials on the ground against 60", "dB"), raised("raised radials against 60", "dB");
+  for (const Row& row : {Row{4, 17.5, 20.1}, Row{8, 24, 25}, Row{16, 28.4, 28.7}, Row{60, 33, 32.5}}) {
+    const RadialField got = radial_field(row.count);
+    CHECK(ground.within(got.ground_db, 20 * std::log10(row.ground_mv / kSixtyMv), 1));
+    CHECK(raised.within(got.raised_db, 20 * std::log10(row.raised_mv / kSixtyMv), 1));
+  }
+  CHECK(ground.within(radial_field(32).ground_db, -0.8, 0.05));  // printed, no raw reading
+  CHECK(raised.within(radial_field(32).raised_db, -0.7, 0.05));
+  CHECK(radial_field(120).raised_db == radial_field(60).raised_db);
+  double before = -99;
+  for (double n = 4; n <= 60; ++n) {
+    CHECK(radial_field(n).ground_db >= before);
+    before = radial_field(n).ground_db;
+  }
+  for (const double outside : {0.0, 3.0, std::nan("")}) CHECK(std::isnan(radial_field(outside).raised_db));
+  // The print wrote -0.63 beside 28.7 mV; what it says of the others is what its readings say.
+  for (const RadialFieldRow& row : radial_fields()) CHECK(row.raised_db <= 0);
+}
+
+// IEEE Trans. Vehicular Technology VT-19 (1970) 230-236, abstract (seen): on 4 MHz about -37.5 dBi straight up, +-6
+// dB. Its -52.5 dB against a dipole 15 ft up belongs to that dipole over its own ground: not ours to work out.
+TEST_CASE("antenna: a whip on a vehicle sends next to nothing straight up") {
+  MESSAGE("whip straight up on 4 MHz: " << whip_zenith_dbi(4) << " dBi, measured -37.5");
+  CHECK(std::abs(whip_zenith_dbi(4) + 37.5) < 6);
+  CHECK(whip_zenith_dbi(7.1) > whip_zenith_dbi(4));
+  for (const double outside : {3.9, 8.1, 0.0, std::nan("")}) CHECK(std::isnan(whip_zenith_dbi(outside)));
 }
 
 TEST_CASE("antenna: a handbook's radial table lies within the range that is shown") {

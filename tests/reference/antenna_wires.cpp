@@ -6,6 +6,7 @@
 
 #include "core/antenna/emf.h"
 #include "core/antenna/feed.h"
+#include "core/antenna/match.h"
 #include "core/antenna/radials.h"
 #include "core/antenna/wires.h"
 #include "tests/reference/feedline_closeness.h"
@@ -63,6 +64,21 @@ TEST_CASE("antenna: transformers as their owners measured them") {
     for (const TransformerRow& t : transformers())
       if (t.key == row.key) CHECK(off.within(100 * (1 - std::pow(10, -t.loss_db / 10)), row.lost_pct, row.within));
   }
+}
+
+// A maker's page (second hand): 49:1 into a resistive load, through-loss 17.0 dB where the ratio itself is 16.9:
+// 0.1 dB, +-0.1.
+TEST_CASE("antenna: a transformer's loss from what comes through") {
+  const double loss_db = transformer_loss_db(17.0, 49);
+  MESSAGE("49:1, 17.0 dB through: " << loss_db << " dB lost, page 0.1");
+  CHECK(std::abs(loss_db - 0.1) < 0.1);
+  CHECK(std::abs(10 * std::log10(49.0) - 16.9) < 0.05);
+  for (const TransformerRow& t : transformers())
+    if (t.key == "un49_resistive") CHECK(std::abs(t.loss_db - loss_db) < 0.1);
+  CHECK(series_resistor_ohm(49) == 2400);  // 2450 ohm less the receiver's 50
+  CHECK(std::isnan(transformer_loss_db(17, 0.5)));
+  CHECK(std::isnan(transformer_loss_db(std::nan(""), 49)));
+  CHECK(std::isnan(series_resistor_ohm(0)));
 }
 
 // Field of a quarter-wave vertical on 3 MHz, 1 kW at a mile, in mV/m: Proc. IRE, June 1937, as read off its figures
