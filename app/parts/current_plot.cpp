@@ -36,7 +36,8 @@ void Ui::current_plot(float height) {
   const std::vector<radio::KeyedReading> readings = radio_readings(plan);
   Plot plot{.id = "current-plot", .name = "Current by power"};
   plot.curves.push_back(curve_of(plan, full_w, CurveKind::live, "key-down", true));
-  plot.curves.push_back(curve_of(plan, full_w, CurveKind::second, "average while sending", false));
+  if (load.sending_a < load.key_down_a)  // a carrier mode has no second curve
+    plot.curves.push_back(curve_of(plan, full_w, CurveKind::second, "average while sending", false));
   double most_a = plot.curves.front().points.back().y;
   // the meter stood in the set's own lead: other loads come on top
   for (const radio::KeyedReading& reading : readings) {
