@@ -68,7 +68,7 @@ TEST_CASE("along the line, phase unknown: the ends are the closed forms of the S
     } else if (behind.most < 100) {
       REQUIRE_FALSE(back.empty());
       CHECK(antenna.within(back.back().swr_most / behind.most, 1, 5e-3));
-      CHECK(antenna.within(back.back().swr_least / behind.least, 1, 1e-3));
+      CHECK(antenna.within(back.back().swr_least / behind.least, 1, 2e-3));
       CHECK(back.front().swr_least == doctest::Approx(swr));
     }
   }
