@@ -28,6 +28,7 @@ struct Turn {
   R reading = R::count;
   double wanted = 0, step = 1, most = 1;
   std::vector<L> levers, may;
+  bool by_kind = false;  // which antenna fits, instead: what_fits.cpp
 };
 
 struct View {

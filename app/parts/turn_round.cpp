@@ -75,6 +75,7 @@ std::string links_spoken(const Session& session, const Answer& answer) {
 
 void Ui::turn_target() {
   Turn& turn = session.view.turn;
+  if (turn.by_kind) return fits_target();
   const Reading& row_of = reading(turn.reading);
   const Style& style = session.style();
   const std::string name(row_of.name);
@@ -115,7 +116,7 @@ void Ui::turn_target() {
 
 void Ui::turn_choices() {
   Turn& turn = session.view.turn;
-  section("Which may change?", "turn:may");
+  if (!turn.by_kind) section("Which may change?", "turn:may");
   for (const L id : turn.levers) {
     const std::string name(lever(id).name), node_id = "turn:may:" + std::string(lever(id).key);
     const auto at = std::find(turn.may.begin(), turn.may.end(), id);
@@ -153,6 +154,7 @@ void Ui::turn_choices() {
 
 void Ui::turn_answers() {
   const Turn turn = session.view.turn;
+  if (turn.by_kind) return fits_answers();
   const Style& style = session.style();
   const Reading& row_of = reading(turn.reading);
   std::vector<L> in_order;
