@@ -41,7 +41,7 @@ std::vector<KindFit> what_fits(const Outing& outing, const Style& style) {
     std::vector<std::pair<L, Value>> take{{L::antenna_kind, std::string(kind.key)}};
     if (!chosen)
       for (const L id : kOfOneAntenna)
-        if (outing.set[std::size_t(id)].index() != 0) take.push_back({id, Value{}});
+        if (outing.set[std::size_t(id)].index() != 0) take.emplace_back().first = id;  // not set
     for (const auto& one : take) other.set[std::size_t(one.first)] = one.second;
     Outlook then = evaluate(resolve(other));
     const Figure room = then[R::antenna_fits_m];
