@@ -38,8 +38,10 @@ void put_lines(const Plan& plan, Outlook& out) {
   if (!std::isfinite(join.room_m)) return withhold(out, {R::safety_line_room_m}, join.room);
   put(out, R::safety_line_room_m, judge(plan, R::safety_line_room_m, join.room_m));
   Figure& left = out.at[std::size_t(R::safety_left_to_look_at)];
+  if (left.state == State::fails) return;  // people too near were said first
   if (join.room_m < 0) {
     left = judge(plan, R::safety_left_to_look_at, 1);
+    if (left.state == State::unknown) return;  // its limits are impossible
     left.state = State::fails;
     left.slack = kTooNear;
     left.doubt = Doubt::line_too_near;
