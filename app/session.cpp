@@ -11,7 +11,8 @@ namespace gs {
 Session::Session() : plan_(resolve(outing_)), outlook_(evaluate(plan_, now_)) {}
 
 void Session::changed() {
-  outing_.habits = {settings.licence, settings.usual};
+  outing_.habits = {settings.licence, settings.usual,
+                    outing_.happened.on_air.empty() ? paces_ : own_paces(past_before(past_, outing_))};
   plan_ = resolve(outing_);
   pinned_.reset();
   if (outing_.pinned) {
@@ -21,6 +22,13 @@ void Session::changed() {
   }
   tick(now_);
   unsaved_ = true;
+  refresh_history();
+}
+
+void Session::work_out_again() {
+  const bool unsaved = unsaved_;
+  changed();
+  unsaved_ = unsaved;
 }
 
 void Session::tick(const Now& now) {
@@ -82,6 +90,13 @@ void Session::rename(std::string name) {
   changed();
 }
 
+void Session::note_down(std::string words) {
+  if (words == outing_.notes) return;
+  history_.record(outing_, "the notes", false);
+  outing_.notes = std::move(words);
+  changed();
+}
+
 void Session::set_date(std::string date) {
   history_.record(outing_, "the date, " + date, false);
   outing_.date = std::move(date);
@@ -116,9 +131,12 @@ void Session::make_usual(const std::vector<OwnUsual>& values) {
     std::erase_if(settings.usual, [&](const OwnUsual& old) { return old.key == own.key; });
     settings.usual.push_back(own);
   }
-  const bool unsaved = unsaved_;
-  changed();
-  unsaved_ = unsaved;
+  work_out_again();
+}
+
+void Session::drop_usual(const std::string& key) {
+  std::erase_if(settings.usual, [&](const OwnUsual& old) { return old.key == key; });
+  work_out_again();
 }
 
 void Session::remember_item(const std::string& old_name, const kit::Item& item) {
@@ -141,9 +159,7 @@ void Session::forget_item(const std::string& name) {
 
 void Session::set_licence(std::string key) {
   settings.licence = std::move(key);
-  const bool unsaved = unsaved_;
-  changed();
-  unsaved_ = unsaved;
+  work_out_again();
 }
 
 void Session::undo() {
@@ -176,7 +192,9 @@ bool Session::go_on_air(double utc_s) {
 
 bool Session::leave_air(double utc_s) {
   std::string line = end_line(outing_, utc_s);
-  return happened_if(end_on_air(outing_.happened, utc_s), std::move(line));
+  if (!happened_if(end_on_air(outing_.happened, utc_s), std::move(line))) return false;
+  put_into_history();
+  return true;
 }
 
 bool Session::count_contact(double utc_s, double steady_s) {

@@ -13,12 +13,13 @@
 #include "core/outing/history.h"
 #include "core/outing/outlook.h"
 #include "core/outing/own_things.h"
+#include "core/outing/past.h"
 #include "core/outing/settings.h"
 #include "core/pace/tally.h"
 
 namespace gs {
 
-enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card, outings, things };
+enum class Sheet : unsigned char { overview, link, more, text, on_air, after, card, outings, things, history };
 
 /// A panel that covers part of the sheet; the chain stays.
 enum class Panel : unsigned char { none, why, keypad, check, choices, pin, forgotten, turned };
@@ -35,18 +36,23 @@ struct View {
   Sheet sheet = Sheet::overview;
   Link link = Link::feedline;  // of Sheet::link
   Panel panel = Panel::none;
-  R why = R::count;       // of Panel::why
-  L lever = L::count;     // of Panel::keypad and Panel::choices; count while a check's input is typed
-  std::string typed;      // of Panel::keypad
-  std::size_t unit = 0;   // chosen unit chip of the keypad
-  std::string unfolded;   // id of the one row that is open
-  std::string_view text;  // of Sheet::text: a page of ours, where there are no browser tabs
+  R why = R::count;                  // of Panel::why
+  L lever = L::count;                // of Panel::keypad and Panel::choices; count while a check's input is typed
+  std::string typed;                 // of Panel::keypad
+  std::size_t unit = 0;              // chosen unit chip of the keypad
+  std::optional<std::size_t> input;  // of Panel::check: the input that is typed
+  std::optional<std::size_t> along;  // of Panel::check: the input that was last moved
+  std::string sought;                // of Panel::choices: what the list is searched for
+  std::string unfolded;              // id of the one row that is open
+  std::string kit_list = {};         // id of the list that the kit is ticked for; "": by the hour
+  std::string_view text;             // of Sheet::text: a page of ours, where there are no browser tabs
   const Check* check = nullptr;
   std::vector<Value> check_given;
-  std::string copied;                  // what was last handed to the clipboard: its button says so
+  std::string copied;  // what was last handed to the clipboard: its button says so
   Turn turn;
   double flash_until_s = 0;            // of the contact button, monotonic
   std::set<std::string> adopted = {};  // keys of levers, on the sheet after the outing
+  std::size_t past_shown = 12;         // rows of the history
 };
 
 class Session {
@@ -72,6 +78,20 @@ class Session {
   void drop_thing(std::size_t at);
   void bring_back_thing();  // the last one
   bool take_things_unsaved() { return std::exchange(things_unsaved_, false); }
+
+  // --- earlier outings (session_history.cpp)
+  const std::vector<PastOuting>& past() const { return past_; }      // by date
+  const std::string& past_kept() const { return past_kept_; }        // LoadedHistory::kept
+  const std::string& past_trouble() const { return past_trouble_; }  // why it cannot be changed here, or ""
+  const std::optional<PastOuting>& dropped_past() const { return dropped_past_; }
+  void load_past(std::string_view text);  // at start
+  void follow_past(std::string_view text, bool refused);
+  bool in_history() const;  // whether the open outing stands in it
+  void put_into_history();  // the open outing, once it is over; ending it does so by itself
+  void drop_past(std::size_t at);
+  void bring_back_past();                                        // the last one
+  std::size_t add_past(const std::vector<PastOuting>& outings);  // those that are not in it; how many these were
+  bool take_past_unsaved() { return std::exchange(past_unsaved_, false); }
 
   const Now& now() const { return now_; }
   Phase phase() const { return phase_of(plan_, now_); }
@@ -108,10 +128,12 @@ class Session {
   void set_kit(std::vector<kit::Item> kit, std::string what);  // one step of undo; nothing where it is the same
   void set_stints(std::vector<Stint> stints, std::string what, int gesture = 0);  // one step of undo
   void rename(std::string name);
+  void note_down(std::string words);  // the outing's notes; one step of undo, nothing where they are the same
   /// An item of the person's own making, to be offered again; takes the place of the one called `old_name`.
   void remember_item(const std::string& old_name, const kit::Item& item);
   void forget_item(const std::string& name);
   void make_usual(const std::vector<OwnUsual>& values);  // of the settings
+  void drop_usual(const std::string& key);               // of the settings: the table's own counts again
   void set_date(std::string date);                       // ISO 8601
   void set_licence(std::string key);                     // of the settings; the outing is worked out anew
   void pin();
@@ -146,9 +168,19 @@ class Session {
     Outlook outlook;
   };
   void changed();
+  void work_out_again();  // the same outing under other habits: nothing to save
   bool happened_if(bool done, std::string line);
 
   bool may_change_things();
+
+  void past_changed();
+  void refresh_history();
+  std::vector<PastOuting>::const_iterator past_row() const;  // of the open outing
+  std::vector<PastOuting> past_;
+  std::vector<OwnPace> paces_;  // that they come to
+  std::string past_kept_, past_trouble_;
+  std::optional<PastOuting> dropped_past_;
+  bool past_unsaved_ = false;
 
   std::vector<OwnThing> things_;
   std::string things_trouble_;

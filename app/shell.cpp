@@ -15,9 +15,9 @@ namespace gs {
 namespace {
 
 constexpr int kSettleFrames = 2;  // after an event: one that answers it, one for what that answer moved
-constexpr std::string_view kSettingsKey = "settings", kOpenKey = "open",
-                           kThingsKey = "things";  // records of the store
-constexpr float kNarrowest_px = 320;               // logical width below which six links do not stand side by side
+constexpr std::string_view kSettingsKey = "settings", kOpenKey = "open", kThingsKey = "things",
+                           kPastKey = "history";  // records of the store
+constexpr float kNarrowest_px = 180;              // logical width below which three links do not stand side by side
 
 bool is_text_field(const mirror::Tree& tree, const std::string& id) {
   return std::any_of(tree.nodes.begin(), tree.nodes.end(),
@@ -37,6 +37,8 @@ Shell::Shell() {
       open_key_ = text;
     } else if (key == kThingsKey) {
       session_.load_things(text);
+    } else if (key == kPastKey) {
+      session_.load_past(text);
     } else {
       session_.shelf.found(key, std::move(text));
     }
@@ -46,7 +48,10 @@ Shell::Shell() {
   Outing outing = session_.outing();
   bool played = false;
   for (const std::string& line : store::noted()) played = play(outing, line) || played;
-  if (played) session_.restore(std::move(outing), true);
+  if (played) {
+    session_.restore(std::move(outing), true);
+    if (!is_on_air(session_.outing().happened)) session_.put_into_history();
+  }
   kept_settings_ = session_.settings;
 }
 
@@ -116,7 +121,6 @@ void Shell::draw(parts::Ui& ui) {
   draw_sheet(ui);
 }
 
-/// The person's text size, held where the surface would become too narrow for the chain.
 float Shell::text_scale() const {
   return std::max(1.0F, std::min(float(session_.settings.text_pct) / 100, platform::view().width / kNarrowest_px));
 }
@@ -135,6 +139,8 @@ void Shell::draw_sheet(parts::Ui& ui) {
       return sheets::outings(ui);
     case Sheet::things:
       return sheets::things(ui);
+    case Sheet::history:
+      return sheets::history(ui);
     case Sheet::after:
       return sheets::after(ui);
     case Sheet::card:
@@ -195,21 +201,27 @@ void Shell::draw_notes(parts::Ui& ui) {
   ui.y = box.bottom() + 4;
 }
 
-/// A panel that opens takes the keyboard with it, and gives it back when it closes.
+/// A panel that opens takes the keyboard with it, and gives it back when it closes. A keypad that opens with a
+/// figure begun gives it to the key that sets it.
 void Shell::move_focus(const mirror::Tree& tree) {
-  const Panel panel = session_.view.panel;
-  if (panel == std::exchange(panel_, panel)) return;
-  if (panel == Panel::none) {
-    if (!opener_.empty()) give_keyboard(std::exchange(opener_, {}));
+  const View& view = session_.view;
+  const bool types = view.panel == Panel::keypad || (view.panel == Panel::check && view.input);
+  const Opened opened{view.panel, types};
+  if (opened == std::exchange(opened_, opened)) return;
+  if (view.panel == Panel::none || (view.panel == Panel::check && !types && !type_opener_.empty())) {
+    std::string& back = view.panel == Panel::none ? opener_ : type_opener_;
+    if (!back.empty()) give_keyboard(std::exchange(back, {}));
+    type_opener_.clear();
     return;
   }
   if (focus_.empty()) return;
-  for (const char* group : {"why", "keypad", "check", "choices", "pin:choices"}) {
+  const std::string begun = types && !view.typed.empty() ? "keypad:set" : "";
+  for (const char* group : {"keypad", "why", "check", "choices", "pin:choices"}) {
     bool inside = false;
     for (const mirror::Node& node : tree.nodes) {
       inside = inside || node.id == group || node.id == std::string(group) + ":title";
-      if (!inside || !mirror::is_interactive(node.role)) continue;
-      opener_ = focus_;
+      if (!inside || !mirror::is_interactive(node.role) || (!begun.empty() && node.id != begun)) continue;
+      (view.panel == Panel::check && types ? type_opener_ : opener_) = focus_;
       give_keyboard(node.id);
       platform::wake(kSettleFrames);
       return;
@@ -248,6 +260,7 @@ void Shell::keep() {
   for (const RecordWrite& write : session_.shelf.take_writes())
     write.text ? store::save(write.key, *write.text) : store::remove(write.key);
   if (session_.take_things_unsaved()) store::save(kThingsKey, write_things(session_.things()));
+  if (session_.take_past_unsaved()) store::save(kPastKey, write_history(session_.past(), session_.past_kept()));
   if (session_.key() != open_key_ && session_.shelf.find(session_.key()))
     store::save(kOpenKey, open_key_ = session_.key());
   if (!(session_.settings == kept_settings_)) {
@@ -293,7 +306,9 @@ void Shell::key(const platform::KeyPress& press) {
   } else if (press.key == platform::Key::redo) {
     if (!counting) session_.redo();
   } else if (press.key == platform::Key::escape) {
-    if (session_.view.panel != Panel::none) {
+    if (session_.view.panel == Panel::check && session_.view.input) {
+      session_.view.input.reset();
+    } else if (session_.view.panel != Panel::none) {
       session_.view.panel = Panel::none;
     } else {
       session_.view.unfolded.clear();
@@ -304,6 +319,7 @@ void Shell::key(const platform::KeyPress& press) {
     if (!effect.press.empty()) hand_.press(effect.press, platform::now_s());
     if (effect.steps != 0) asked_.steps[focus_] += effect.steps;
     if (effect.set) asked_.set[focus_] = *effect.set;
+    if (!effect.typed.empty()) asked_.typed[focus_] += effect.typed;
   }
   platform::wake(kSettleFrames);
 }
@@ -355,6 +371,8 @@ void Shell::kept_elsewhere(std::string_view key, std::string_view text, bool ref
     // each window has its own outing open
   } else if (key == kThingsKey) {
     session_.follow_things(text, refused);
+  } else if (key == kPastKey) {
+    session_.follow_past(text, refused);
   } else if (!text.empty()) {
     session_.follow(std::string(key), std::string(text), refused);
   } else if (key != session_.key()) {
@@ -364,8 +382,14 @@ void Shell::kept_elsewhere(std::string_view key, std::string_view text, bool ref
 }
 
 void Shell::file_picked(std::string_view name, std::string_view text) {
-  LoadedOuting loaded = read_outing(text);
   const std::string file(name.substr(0, 80));
+  if (const LoadedHistory history = read_history(text); history.refusal.empty()) {
+    const std::size_t added = session_.add_past(history.outings);
+    session_.notes.push_back(file + ": " + std::to_string(added) + (added == 1 ? " outing was" : " outings were") +
+                             " added to the history.");
+    return platform::wake(kSettleFrames);
+  }
+  LoadedOuting loaded = read_outing(text);
   if (!loaded.refusal.empty()) {
     session_.notes.push_back(file + " was not opened: " + loaded.refusal);
   } else {

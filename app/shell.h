@@ -32,13 +32,14 @@ class Shell : public platform::Host {
   void update_waits() override;
 
   Session& session() { return session_; }
+  /// CSS px a logical px: the person's text size, held where even the narrowest layout would not fit.
+  float text_scale() const;
   const mirror::Tree& tree() const { return tree_; }
   const std::vector<parts::Target>& targets() const { return hand_.targets(); }
   /// For tests: every text of the last frame with its colour and ground.
   void record_texts(std::vector<look::TextRecord>* into) { record_ = into; }
 
  private:
-  float text_scale() const;
   void draw(parts::Ui& ui);
   void draw_notes(parts::Ui& ui);
   void draw_sheet(parts::Ui& ui);
@@ -54,8 +55,13 @@ class Shell : public platform::Host {
   parts::Typing typing_;
   mirror::Tree tree_;
   std::string focus_, opener_;  // opener: what had the keyboard when the panel opened
+  std::string type_opener_;     // the same of a keypad within a panel
   std::string shown_focus_;     // what was brought into sight since it got the keyboard
-  Panel panel_ = Panel::none;
+  struct Opened {
+    Panel panel = Panel::none;
+    bool types = false;
+    bool operator==(const Opened&) const = default;
+  } opened_;
   Settings kept_settings_;
   bool awake_ = false;  // as the platform was told
   bool update_waits_ = false, store_failed_ = false;

@@ -16,7 +16,7 @@ constexpr float line_height(float size) { return size * kLineRatio; }
 }  // namespace type
 
 namespace space {
-inline constexpr float kUnit = 8, kMarginTablet = 24, kMarginPhone = 16, kGap = 8, kSection = 24;
+inline constexpr float kUnit = 8, kMarginTablet = 24, kMarginPhone = 16, kMarginSlim = 8, kGap = 8, kSection = 24;
 inline constexpr float kRow = 52, kKitRow = 49, kTarget = 48, kTargetMain = 56;
 inline constexpr float kContactTablet = 224, kContactPhone = 160, kGuard = 32;
 }  // namespace space
@@ -40,6 +40,7 @@ namespace chain {
 inline constexpr float kHeader = 54, kStrip = 187, kPhoneStrip = 160, kFoldedStrip = 64;
 inline constexpr float kSlackStrip = 18, kSlackPhone = 17, kSlackColumn = 31, kSlackOverview = 54, kSlackTall = 66;
 inline constexpr float kSlackLeast = -1.2F, kSlackMost = 2;
+inline constexpr float kSideFrom = 900;  // surface: with less, Safety, Clock and Kit stand below the chain
 constexpr float side_width(float logical_w) { return logical_w < 1200 ? 240.0F : 268.0F; }
 constexpr float cell_width(float logical_w) {
   return float(int((logical_w - 2 * space::kMarginTablet - side_width(logical_w) - 22) / 6));
@@ -50,12 +51,15 @@ namespace slider {
 inline constexpr float kHeight = 128, kHead = 60, kBar = 12, kThumb = 21, kThumbDragged = 27, kStepper = 52,
                        kHit = 56;
 inline constexpr float kPennantW = 15, kPennantH = 12;
-inline constexpr int kSegments = 10;
 }  // namespace slider
 
 namespace motion {  // seconds; all 0 when the person asked for less motion
 inline constexpr float kChain = 0.14F, kUnfold = 0.16F, kPanel = 0.12F, kCountFlash = 0.22F;
 }  // namespace motion
+
+/// A phone's surface at the largest text: narrower than this six links stand in two rows; lower than this what
+/// stands fixed elsewhere scrolls with its sheet.
+inline constexpr float kSlimWidth = 306, kLowHeight = 600;
 
 enum class Layout : unsigned char { wide, tablet, portrait, phone, on_side };
 

@@ -28,6 +28,7 @@ enum class Origin : unsigned char { published, practice, memory, yours };
 struct TextRecord {
   std::string text;
   Box rect;  // advance width x line height
+  Box clip;  // where it may be seen
   Face face;
   float size;
   ImU32 colour, ground;
@@ -50,6 +51,7 @@ class Pen {
   void pop_ground() { grounds_.pop_back(); }
   void push_clip(Box box);  // narrows the clip that is there
   void pop_clip();
+  Box clip() const;
   /// Appends every text drawn from now on; null stops.
   void record(std::vector<TextRecord>* into) { record_ = into; }
 
@@ -61,6 +63,8 @@ class Pen {
   /// Breaks at spaces (and at '\n') into lines no wider than `width`; a word wider than that is broken inside. The
   /// views point into `text`.
   std::vector<std::string_view> lines(std::string_view text, float width, Face face, float size) const;
+  /// Whether a word had to be broken inside: what stands so narrow had better go elsewhere.
+  static bool breaks_word(const std::vector<std::string_view>& lines);
   /// Wrapped text from the first baseline down, one line height apart. Returns the number of lines.
   int paragraph(float x, float baseline, float width, std::string_view text, Face face, float size, ImU32 colour,
                 Align align = Align::left);
@@ -121,7 +125,8 @@ class Pen {
   void brand(float x, float y, float size, ImU32 colour);  // the mark in the header: an inverted V over a sheet
 
   // --- instruments (pen_instruments.cpp)
-  void track(Box bar, ImU32 colour);  // scale bar in ten segments, outlined; filled ones alternate
+  /// Scale bar whose segments end at these x, outlined; filled ones alternate.
+  void scale_track(Box bar, std::span<const float> ends, ImU32 colour);
   void scale_bar(float x, float y, float segment_w, int segments, ImU32 colour);        // under a drawing to scale
   void thumb(Point centre, bool dragged, bool pressed = false);                         // the slider's eyelet
   void pennant(float x, float foot, float height, ImU32 colour, bool to_left = false);  // filled flag on a pole

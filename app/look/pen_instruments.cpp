@@ -22,9 +22,18 @@ float dot_x(int count, int j) {
 
 }  // namespace
 
-void Pen::track(Box bar, ImU32 colour) {
-  const float step = bar.w / float(slider::kSegments);
-  for (int i = 0; i < slider::kSegments; i += 2) fill({bar.x + float(i) * step, bar.y, step, bar.h}, colour);
+void Pen::scale_track(Box bar, std::span<const float> ends, ImU32 colour) {
+  constexpr float kThinnest = 2;
+  float from = bar.x;
+  bool filled = true;
+  const auto segment = [&](float to) {
+    if (to - from < kThinnest) return;
+    if (filled) fill({from, bar.y, to - from, bar.h}, colour);
+    filled = !filled;
+    from = to;
+  };
+  for (const float end : ends) segment(std::min(end, bar.right()));
+  segment(bar.right());
   outline(bar, colour, stroke::kOutline);
 }
 

@@ -31,6 +31,11 @@ void Pen::push_clip(Box box) {
 }
 void Pen::pop_clip() { list_.PopClipRect(); }
 
+Box Pen::clip() const {
+  const ImVec2 from = list_.GetClipRectMin(), to = list_.GetClipRectMax();
+  return {from.x / scale_, from.y / scale_, (to.x - from.x) / scale_, (to.y - from.y) / scale_};
+}
+
 void Pen::box_px(float x0, float y0, float x1, float y1, ImU32 colour) {
   if (x1 > x0 && y1 > y0) list_.AddRectFilled({x0, y0}, {x1, y1}, colour);
 }

@@ -62,6 +62,7 @@ float Pen::text(float x, float baseline, std::string_view text, Face face, float
     const float above = size * kAscentEm + (line - size * (kAscentEm + kDescentEm)) / 2;
     record_->push_back({std::string(text),
                         {left / scale_, base / scale_ - above, width_px / scale_, line},
+                        clip(),
                         face,
                         size,
                         colour,
@@ -129,6 +130,12 @@ std::vector<std::string_view> Pen::lines(std::string_view text, float width, Fac
   }
   out.push_back(text.substr(start));
   return out;
+}
+
+bool Pen::breaks_word(const std::vector<std::string_view>& lines) {
+  for (std::size_t i = 1; i < lines.size(); ++i)
+    if (lines[i - 1].data() + lines[i - 1].size() == lines[i].data()) return true;
+  return false;
 }
 
 int Pen::paragraph(float x, float baseline, float width, std::string_view words, Face face, float size,
@@ -211,6 +218,7 @@ float Pen::digits(float x, float baseline, std::string_view text, float size, Im
   if (record_ != nullptr)
     record_->push_back({std::string(text),
                         {left / scale_, baseline - size * type::kCapEm, width, size * type::kCapEm},
+                        clip(),
                         Face::bold,
                         size,
                         colour,

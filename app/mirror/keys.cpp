@@ -73,6 +73,9 @@ KeyEffect effect_of(const platform::KeyPress& press, const Tree& tree, const std
     if (press.key == Key::page_down) effect.steps = -10;
     if (press.key == Key::home) effect.set = at->least;
     if (press.key == Key::end) effect.set = at->most;
+    const bool figure = (press.code_point >= '0' && press.code_point <= '9') || press.code_point == '.' ||
+                        press.code_point == ',' || (press.code_point == '-' && at->least < 0);
+    if (press.key == Key::character && figure) effect.typed = char(press.code_point);
   } else if (at->role == Role::radio && direction != 0) {
     // down and right go on in a group, up and left go back
     const bool forward = press.key == Key::right || press.key == Key::down;

@@ -53,6 +53,7 @@ std::string node_json(const Node& node) {
   if (node.disabled) put(out, "disabled", "true");
   if (node.current) put(out, "current", "true");
   if (node.live) put(out, "live", "true");
+  if (node.many_lines) put(out, "lines", "true");
   put(out, "x", tenth(node.x));
   put(out, "y", tenth(node.y));
   put(out, "w", tenth(node.w));

@@ -44,6 +44,7 @@ struct Node {
   int level = 0;                                  // headings
   signed char checked = -1, expanded = -1;        // -1: has no such state
   bool disabled = false, current = false, live = false;
+  bool many_lines = false;  // textbox
   float x = 0, y = 0, w = 0, h = 0;
   float cut_top = 0, cut_bottom = 0;  // how much of it is scrolled out of sight there
   bool operator==(const Node&) const = default;
@@ -70,7 +71,7 @@ struct Tree {
 };
 
 /// {"title","focus","skin":[ink,paper,edge,letter],"nodes":[{"id","parent","role","name","value","trouble","now","min",
-/// "max","step","level","checked","expanded","disabled","current","live","x","y","w","h","cut":[top,bottom]}]};
+/// "max","step","level","checked","expanded","disabled","current","live","lines","x","y","w","h","cut":[top,bottom]}]};
 /// members that say nothing are left out. Colours are "#rrggbb".
 std::string to_json(const Tree& tree);
 

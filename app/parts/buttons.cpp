@@ -102,9 +102,16 @@ int Ui::chips(std::string_view id, std::string_view name, const std::vector<Chip
       pen.outline(box, theme.ink2, look::stroke::kOutline, look::radius::kChip);
     {
       const look::Ground ground(pen, fill);
-      pen.text(box.mid_x(), look::Pen::centred(box.mid_y(), type::kBody), chip.label,
-               chip.chosen ? Face::bold : Face::regular, type::kBody, dark ? theme.on_solid : theme.ink,
-               look::Align::centre);
+      const Face face = chip.chosen ? Face::bold : Face::regular;
+      const bool fits = pen.width(chip.label, Face::bold, type::kBody) <= width - 16;
+      const float size = fits ? type::kBody : type::kTick;  // else on two lines
+      const std::vector<std::string_view> lines = pen.lines(chip.label, width - 16, face, size);
+      const float step = size * 1.2F;
+      float base = look::Pen::centred(box.mid_y(), size) - step * float(lines.size() - 1) / 2;
+      for (const std::string_view line : lines) {
+        pen.text(box.mid_x(), base, line, face, size, dark ? theme.on_solid : theme.ink, look::Align::centre);
+        base += step;
+      }
     }
     if (target(std::move(record), box)) tapped = int(i);
   }
@@ -122,10 +129,12 @@ bool Ui::row(std::string_view id, std::string_view label, std::string_view value
   const float chevron_w = can_open ? 28 : 0;
   const float label_room = w - value_w - chevron_w - 24;
   std::vector<std::string_view> lines = pen.lines(label, label_room, Face::regular, type::kBody);
-  const bool drops = lines.size() > 2;  // the value goes below a label that would take three lines
+  // the value goes below a label that would take three lines, or lose a word's end
+  const bool drops = lines.size() > 2 || look::Pen::breaks_word(lines);
   if (drops) lines = pen.lines(label, w - chevron_w, Face::regular, type::kBody);
+  const std::vector<std::string_view> values = pen.lines(value, w - chevron_w, face, type::kBody);
   const float step = type::line_height(type::kBody);
-  const float text_h = float(lines.size() + (drops ? 1 : 0)) * step;
+  const float text_h = float(lines.size() + (drops ? values.size() : 0)) * step;
   const Box box = take(std::max(space::kRow, text_h + 16));
   if (can_open && hand.down(id)) pen.fill(box, theme.fold);
   float baseline = look::Pen::centred(box.mid_y(), type::kBody) - (text_h - step) / 2;
@@ -138,7 +147,13 @@ bool Ui::row(std::string_view id, std::string_view label, std::string_view value
   const float value_base = drops ? baseline : baseline - step;
   if (!drops && label_right + 12 < value_right - value_w - 12)
     pen.leader(label_right + 8, value_right - value_w - 8, value_base, theme.ink2);
-  pen.text(value_right, value_base, value, face, type::kBody, theme.ink, look::Align::right);
+  if (drops) {
+    for (std::size_t k = 0; k < values.size(); ++k)
+      pen.text(value_right, value_base + step * float(k), values[k], face, type::kBody, theme.ink,
+               look::Align::right);
+  } else {
+    pen.text(value_right, value_base, value, face, type::kBody, theme.ink, look::Align::right);
+  }
   if (can_open) pen.icon(expanded ? Icon::down : Icon::chev, box.right() - 20, box.mid_y() - 10, 20, theme.ink);
   mirror::Node record;
   record.id = id;

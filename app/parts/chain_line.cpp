@@ -139,6 +139,7 @@ void cell_figure(Ui& ui, const Cell& link, float at_x, float base, float size, f
   }
   for (const float smaller : {type::kFigure, type::kValue, type::kLead, type::kBody})
     if (size > smaller && ui.pen.figure_width(link.figure, size, type::kChainUnitRatio) > room) size = smaller;
+  if (ui.pen.figure_width(link.figure, size, type::kChainUnitRatio) > room) size = type::kTick;
   const ImU32 colour = link.now.state == State::holds ? ui.theme.ink : colour_of(ui.theme, link.now.state);
   ui.pen.figure(at_x, base, link.figure, size, colour, look::Align::left, type::kChainUnitRatio);
 }

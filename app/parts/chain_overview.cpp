@@ -15,7 +15,7 @@ namespace metric = look::chain;
 
 void Ui::chain_overview() {
   const std::array<Cell, 6> cells = chain_cells(session);
-  const bool across = layout == look::Layout::portrait;
+  const bool across = layout == look::Layout::portrait || surface.w < metric::kSideFrom;
   const float side_w = across ? 0 : metric::side_width(surface.w);
   const float left = surface.x + margin(), top = y;
   const float chain_w = surface.w - 2 * margin() - side_w - (side_w > 0 ? 22 : 0);
@@ -62,9 +62,9 @@ void Ui::chain_overview() {
     for (std::size_t k = 0; k < std::min<std::size_t>(lines.size(), 2); ++k)
       pen.text(at_x, words_y + 68 + 21 * float(k), lines[k], Face::regular, type::kLabel, theme.ink2);
     if (link.change.kind != Change::Kind::none)
-      draw_change(pen, theme, at_x,
-                  words_y + 68 + 23 * float(std::max<std::size_t>(1, std::min<std::size_t>(lines.size(), 2))),
-                  link.now.binds, link.change, session.style());
+      draw_change_in(pen, theme, at_x,
+                     words_y + 68 + 23 * float(std::max<std::size_t>(1, std::min<std::size_t>(lines.size(), 2))),
+                     cell_w - 12, link.now.binds, link.change, session.style());
     cell_target(*this, link, {left + cell_w * float(i), top, cell_w, bottom - top}, false);
   }
   close_chain_list(*this);

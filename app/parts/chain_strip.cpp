@@ -13,11 +13,64 @@ using look::Point;
 namespace type = look::type;
 namespace metric = look::chain;
 
+namespace {
+
+constexpr float kSlimCell = 92;
+
+/// The chain in two rows of three: what six links beside each other leave too little width for.
+void two_rows(Ui& ui, const std::array<Cell, 6>& cells, Link open) {
+  look::Pen& pen = ui.pen;
+  const float left = ui.surface.x + 4, top = ui.y, cell_w = (ui.surface.w - 8) / 3;
+  open_chain(ui, {left, top, 3 * cell_w, 2 * kSlimCell});
+  const auto at = [&](std::size_t i) {
+    return look::Box{left + cell_w * float(i % 3), top + kSlimCell * float(i / 3), cell_w, kSlimCell};
+  };
+  for (std::size_t i = 0; i + 1 < cells.size(); ++i)
+    if (i != 2)
+      draw_leg(ui, cells, i, {at(i).x + 14, at(i).y + 20}, {at(i + 1).x + 14, at(i).y + 20},
+               look::stroke::kChainStrip);
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    const Cell& link = cells[i];
+    const look::Box box = at(i);
+    const bool is_open = link.link == open;
+    pen.sign(sign_of(link.now.state), {box.x + 14, box.y + 20}, look::sign::kList);
+    const look::Box pill{box.x + 27, box.y + 4, 30, 32};
+    pen.fill(pill, is_open ? ui.theme.ink : ui.theme.paper, 15);
+    pen.icon(icon_of(link.link), pill.mid_x() - 12, pill.mid_y() - 12, 24,
+             is_open ? ui.theme.on_ink : ui.theme.ink);
+    if (link.figure.empty()) {
+      pen.line({box.x + 6, box.y + 54}, {box.x + 40, box.y + 54}, ui.theme.ink2, look::stroke::kStrong);
+    } else {
+      const ImU32 colour = link.now.state == State::holds ? ui.theme.ink : colour_of(ui.theme, link.now.state);
+      const float size = pen.figure_width(link.figure, type::kBody) < cell_w - 8 ? type::kBody : type::kTick;
+      const bool split = pen.figure_width(link.figure, size) > cell_w - 8;
+      const std::vector<std::string_view> lines = pen.lines(link.figure, cell_w - 8, Face::bold, size);
+      for (std::size_t k = 0; k < lines.size() && split; ++k)
+        pen.text(box.x + 6, box.y + 52 + 16 * float(k), lines[k], Face::bold, size, colour);
+      if (!split) pen.figure(box.x + 6, box.y + 60, link.figure, size, colour);
+    }
+    if (link.change.kind == Change::Kind::better || link.change.kind == Change::Kind::worse) {
+      const bool better = link.change.kind == Change::Kind::better;
+      pen.delta(better ? look::Delta::better : look::Delta::worse, box.x + 6, box.y + 86,
+                better ? ui.theme.holds : ui.theme.fails);
+    }
+    cell_target(ui, link, box, is_open);
+  }
+  close_chain_list(ui);
+  close_chain(ui);
+  ui.y = top + 2 * kSlimCell;
+}
+
+}  // namespace
+
 void Ui::chain_strip(Link open) {
   const std::array<Cell, 6> cells = chain_cells(session);
+  if (slim()) return two_rows(*this, cells, open);
   const bool folded = layout == look::Layout::on_side;
   const bool narrow = phone();
-  const float side_w = folded || narrow || layout == look::Layout::portrait ? 0 : metric::side_width(surface.w);
+  const float side_w = folded || narrow || layout == look::Layout::portrait || surface.w < metric::kSideFrom
+                           ? 0
+                           : metric::side_width(surface.w);
   const float strip_h = folded ? metric::kFoldedStrip + 20 : narrow ? metric::kPhoneStrip : metric::kStrip;
   const float left = surface.x + (narrow ? 8 : margin()), top = y;
   const float chain_w = surface.w - 2 * (narrow ? 8 : margin()) - side_w - (side_w > 0 ? 22 : 0);
@@ -70,12 +123,19 @@ void Ui::chain_strip(Link open) {
       } else {
         const ImU32 colour = link.now.state == State::holds ? theme.ink : colour_of(theme, link.now.state);
         const float size = pen.figure_width(link.figure, type::kBody) < cell_w - 4 ? type::kBody : type::kTick;
-        pen.figure(mid, limit_y + 76, link.figure, size, colour, look::Align::centre);
+        const bool split = pen.figure_width(link.figure, size) > cell_w - 2;
+        if (split) {
+          const std::vector<std::string_view> lines = pen.lines(link.figure, cell_w - 2, Face::bold, size);
+          for (std::size_t k = 0; k < lines.size(); ++k)
+            pen.text(mid, limit_y + 68 + 16 * float(k), lines[k], Face::bold, size, colour, look::Align::centre);
+        } else {
+          pen.figure(mid, limit_y + 76, link.figure, size, colour, look::Align::centre);
+        }
         if (link.change.kind != Change::Kind::none) {
           const look::Delta delta = link.change.kind == Change::Kind::better  ? look::Delta::better
                                     : link.change.kind == Change::Kind::worse ? look::Delta::worse
                                                                               : look::Delta::same;
-          pen.delta(delta, mid - 6, limit_y + 98,
+          pen.delta(delta, mid - 6, limit_y + 100,
                     delta == look::Delta::better  ? theme.holds
                     : delta == look::Delta::worse ? theme.fails
                                                   : theme.ink2);
@@ -97,7 +157,7 @@ void Ui::chain_strip(Link open) {
       }
       cell_figure(*this, link, at_x, limit_y + 86, type::kValue, cell_w - 12);
       if (link.change.kind != Change::Kind::none) {
-        draw_change(pen, theme, at_x, limit_y + 110, link.now.binds, link.change, session.style());
+        draw_change_in(pen, theme, at_x, limit_y + 110, cell_w - 10, link.now.binds, link.change, session.style());
       } else {
         std::vector<std::string_view> lines = pen.lines(link.second, cell_w - 12, Face::regular, type::kTick);
         if (lines.size() > 2) lines = pen.lines(link.short_second, cell_w - 12, Face::regular, type::kTick);

@@ -16,5 +16,8 @@ Change change_of(const Session& session, R id);
 std::string change_spoken(const Session& session, R id);  // ", +2.5 W, better than pinned"; "" without a pin
 void draw_change(look::Pen& pen, const look::Theme& theme, float x, float baseline, R id, const Change& change,
                  const Style& style, look::Align align = look::Align::left);
+/// The same on as many lines as `room` asks for. Returns how many.
+int draw_change_in(look::Pen& pen, const look::Theme& theme, float x, float baseline, float room, R id,
+                   const Change& change, const Style& style);
 
 }  // namespace gs::parts

@@ -1,9 +1,11 @@
 // "Work it out": one small question beside the plan, with inputs and results of its own.
 #include <cmath>
+#include <limits>
 
 #include "app/parts/change.h"
-#include "app/parts/scale.h"
-#include "app/parts/ui.h"
+#include "app/parts/check_plot.h"
+#include "app/parts/dial.h"
+#include "app/parts/keypad.h"
 #include "core/outing/as_text.h"
 
 namespace gs::parts {
@@ -23,58 +25,61 @@ std::string input_text(const CheckInput& input, double x, const Style& style) {
   return say_lever(input.row, x, style);
 }
 
-/// Steppers around a value; the plan stays untouched.
-void input_steppers(Ui& ui, const CheckInput& input, std::size_t at, double x, bool from_plan) {
+/// The same control as a lever has; the plan stays untouched.
+void input_dial(Ui& ui, const CheckInput& input, std::size_t at, double x, bool from_plan) {
   const Lever& row = input.row;
-  const std::string id = "check:" + std::string(row.key), name(row.name);
   const bool known = std::isfinite(x);
-  const double value = known ? x : snapped(row, row.most, value_at(row.scale, row.least, row.most, 0.2), false);
-  const std::string text = input_text(input, x, ui.session.style()) + (from_plan && known ? ", plan" : "");
-  const float value_room = std::max(90.0F, ui.pen.figure_width(text, type::kLead) + 12);
-  const bool own_line = ui.pen.width(row.name, Face::bold, type::kBody) > ui.w - value_room - 2 * 52 - 24;
-  if (own_line) {
-    ui.pen.text(ui.x, ui.y + 22, row.name, Face::bold, type::kBody, ui.theme.ink);
-    ui.gap(26);
-  }
-  const Box box = ui.take(60);
-  const Box more{box.right() - 52, box.y + 4, 52, 52};
-  const Box less{own_line ? box.x : more.x - value_room - 52 - 16, box.y + 4, 52, 52};
-  if (!own_line)
-    ui.pen.text(box.x, look::Pen::centred(box.mid_y(), type::kBody), row.name, Face::bold, type::kBody,
-                ui.theme.ink);
-  ui.pen.figure((less.right() + more.x) / 2, look::Pen::centred(box.mid_y(), type::kLead), text, type::kLead,
-                known ? ui.theme.ink : ui.theme.ink2, look::Align::centre);
-  mirror::Node record;
-  record.role = Role::slider;
-  record.id = id;
-  record.name = name;
-  record.value = text;
-  record.now = value;
-  record.least = row.least;
-  record.most = row.most;
-  record.step = row.step;
-  ui.target(std::move(record), {less.right() + 4, box.y + 4, more.x - less.right() - 8, 52}, 10);
-  int steps = 0;
-  if (ui.icon_button(less, id + ":less", "Less " + name, Icon::minus, ui.theme.ink)) --steps;
-  ui.pen.ring({less.mid_x(), less.mid_y()}, 25, ui.theme.ink, look::stroke::kRule);
-  if (ui.icon_button(more, id + ":more", "More " + name, Icon::plus, ui.theme.ink)) ++steps;
-  ui.pen.ring({more.mid_x(), more.mid_y()}, 25, ui.theme.ink, look::stroke::kRule);
-  if (const auto step = ui.asked.steps.find(id); step != ui.asked.steps.end()) steps += step->second;
-  double wanted = value;
-  bool set = false;
-  if (steps != 0) {
-    wanted = known ? snapped(row, row.most, value + steps * step_at(row, steps < 0 ? value * 0.999 : value), false)
-                   : value;
-    set = true;
-  }
-  if (const auto asked = ui.asked.set.find(id); asked != ui.asked.set.end()) {
-    wanted = std::clamp(asked->second, row.least, row.most);
-    set = true;
-  }
-  if (set) {
-    ui.session.view.check_given[at] = wanted;
+  View& view = ui.session.view;
+  const std::string text = input_text(input, x, ui.session.style());
+  const Dialled done = dial(ui, {.key = "check:" + std::string(row.key),
+                                 .row = row,
+                                 .most = row.most,
+                                 .value = known ? x : dial_start(row, row.most),
+                                 .known = known,
+                                 .text = text,
+                                 .spoken = text + (from_plan && known ? ", plan" : ""),
+                                 .note = from_plan && known ? "as in the plan" : ""});
+  if (done.wanted) {
+    view.check_given[at] = *done.wanted;
+    view.along = at;
     ui.wake_at(ui.now_s);
   }
+  if (done.typing) {
+    view.input = at;
+    view.typed = *done.typing;
+    view.unit = 0;
+    ui.hand.scroll_to("check:scroll", 0);
+    ui.wake_at(ui.now_s);
+  }
+}
+
+/// One input typed; beside what is typed stands what would come of it.
+void typed_input(Ui& ui, const Check& check, const CheckValues& values) {
+  View& view = ui.session.view;
+  const std::size_t at = *view.input;
+  const CheckInput& input = check.inputs[at];
+  const Style& style = ui.session.style();
+  const auto would = [&](double value) {
+    CheckValues tried = values;
+    tried.x[at] = value;
+    const CheckOutcome outcome = work_out(check, tried);
+    const CheckResult& first = check.results[0];
+    const Figure& figure = outcome.results[0];
+    if (figure.state == State::unknown) return std::pair{outcome.reason, State::unknown};
+    return std::pair{
+        std::string(first.row.name) + " " + say_quantity(figure.value, first.row.unit, first.row.digits, style),
+        figure.state};
+  };
+  const KeypadAnswer answer = keypad(
+      ui, {.row = input.row,
+           .most = input.row.most,
+           .usual = input.row.usual ? input.row.usual(ui.session.plan()) : std::numeric_limits<double>::quiet_NaN(),
+           .was = input_text(input, values.x[at], style),
+           .would = would});
+  if (answer.set) view.check_given[at] = *answer.set;
+  if (answer.usual) view.check_given[at] = Value{};
+  if (answer.set || answer.usual) view.along = at;
+  if (answer.closed) view.input.reset();
 }
 
 void input_chips(Ui& ui, const CheckInput& input, std::size_t at, double x) {
@@ -90,8 +95,9 @@ void input_chips(Ui& ui, const CheckInput& input, std::size_t at, double x) {
     }
     if (!open) return;
   } else {
-    ui.pen.text(ui.x, ui.y + 20, input.row.name, Face::bold, type::kBody, ui.theme.ink);
-    ui.gap(28);
+    const int lines =
+        ui.pen.paragraph(ui.x, ui.y + 20, ui.w, input.row.name, Face::bold, type::kBody, ui.theme.ink);
+    ui.gap(float(lines) * type::line_height(type::kBody) + 5);
   }
   std::vector<Ui::Chip> items;
   std::vector<std::string> keys;
@@ -114,12 +120,25 @@ void input_chips(Ui& ui, const CheckInput& input, std::size_t at, double x) {
 void result_row(Ui& ui, const CheckResult& result, const Figure& figure, bool first) {
   const Reading& row = result.row;
   const float size = first ? type::kFigure : type::kLead;
-  const Box box = ui.take(first ? 64 : 46);
-  const float base = box.y + (first ? 42 : 28);
   const bool known = figure.state != State::unknown;
   const std::string text =
       known ? say_quantity(figure.value, row.unit, row.digits, ui.session.style()) : std::string{};
-  ui.pen.text(box.x, base, row.name, first ? Face::bold : Face::regular, type::kBody, ui.theme.ink);
+  // the figure stands beside its name, or under it where both are too long for one line
+  const Face face = first ? Face::bold : Face::regular;
+  const bool signed_state = known && figure.state != State::none;
+  const float figure_w = (known ? ui.pen.figure_width(text, size) + 12 : 50) +
+                         (signed_state ? ui.pen.width(state_word(figure.state), Face::bold, type::kLabel) + 40 : 0);
+  std::vector<std::string_view> names = ui.pen.lines(row.name, ui.w - figure_w - 8, face, type::kBody);
+  const bool under = names.size() > 2 || look::Pen::breaks_word(names);
+  if (under) names = ui.pen.lines(row.name, ui.w, face, type::kBody);
+  const float step = type::line_height(type::kBody), rest = step * float(names.size() - (under ? 0 : 1));
+  const Box box = ui.take((first ? 64 : 46) + rest);
+  float name_base = box.y + (first && !under ? 42 : 28);
+  for (const std::string_view line : names) {
+    ui.pen.text(box.x, name_base, line, face, type::kBody, ui.theme.ink);
+    name_base += step;
+  }
+  const float base = box.y + (first ? 42 : 28) + (under ? rest : 0);
   float at_x = box.right();
   if (known) {
     ui.pen.figure(at_x, base, text, size, ui.theme.ink, look::Align::right);
@@ -128,7 +147,7 @@ void result_row(Ui& ui, const CheckResult& result, const Figure& figure, bool fi
     ui.pen.line({at_x - 38, base - 6}, {at_x, base - 6}, ui.theme.ink2, look::stroke::kStrong);
     at_x -= 50;
   }
-  if (known && figure.state != State::none) {
+  if (signed_state) {
     const std::string_view word = state_word(figure.state);
     at_x -= ui.pen.width(word, Face::bold, type::kLabel);
     ui.pen.text(at_x, base, word, Face::bold, type::kLabel, colour_of(ui.theme, figure.state));
@@ -179,29 +198,39 @@ void Ui::check_panel() {
   const Box whole{x, y, w, surface.bottom() - y - 12};
   open_group(Role::dialog, "check", std::string(check.question), whole);
   pen.outline(whole, theme.ink, look::stroke::kRule, look::radius::kPanel);
-  const Box head{whole.x + 16, whole.y + 8, whole.w - 32, 48};
-  const float size = pen.width(check.question, Face::bold, type::kValue) < head.w - 60 ? type::kValue : type::kBody;
-  pen.text(head.x, look::Pen::centred(head.mid_y(), size), check.question, Face::bold, size, theme.ink);
+  if (low()) begin_scroll("check:scroll", {whole.x + 2, whole.y + 2, whole.w - 4, whole.h - 4});
+  const float room = whole.w - 2 * margin() - 60;
+  const float size = pen.width(check.question, Face::bold, type::kValue) < room ? type::kValue : type::kBody;
+  const std::vector<std::string_view> asked_lines = pen.lines(check.question, room, Face::bold, size);
+  const float line_h = type::line_height(size);
+  const float head_h = std::max(48.0F, float(asked_lines.size()) * line_h + 8);
+  const Box head{whole.x + margin() / 2 + 8, low() ? y + 8 : whole.y + 8, whole.w - margin() - 16, head_h};
+  float asked_base = look::Pen::centred(head.mid_y(), size) - float(asked_lines.size() - 1) * line_h / 2;
+  for (const std::string_view line : asked_lines) {
+    pen.text(head.x, asked_base, line, Face::bold, size, theme.ink);
+    asked_base += line_h;
+  }
   node(Role::heading, "check:title", std::string(check.question), head).level = 2;
   if (icon_button({head.right() - 44, head.y, 48, 48}, "check:close", "Close", Icon::close, theme.ink)) {
     view.panel = Panel::none;
     wake_at(now_s);
   }
-  begin_scroll("check:scroll", {whole.x + 8, head.bottom() + 4, whole.w - 16, whole.h - 68});
-  column(whole.x + 16, whole.w - 40, y);
+  if (!low()) begin_scroll("check:scroll", {whole.x + 8, head.bottom() + 4, whole.w - 16, whole.h - head_h - 20});
+  column(head.x, head.w - 8, low() ? head.bottom() + 4 : y);
   const float full_w = w, left = x, top = y;
   const bool two = w > 700;
   if (two) w = (full_w - 32) / 2;
   paragraph(check.measure, "check:measure", theme.ink2);
   gap(12);
-  for (std::size_t i = 0; i < check.inputs.size(); ++i) {
+  if (view.input) typed_input(*this, check, values);
+  for (std::size_t i = 0; i < check.inputs.size() && !view.input; ++i) {
     const CheckInput& input = check.inputs[i];
     const bool given = !std::holds_alternative<std::monostate>(view.check_given[i]);
     if (input.row.kind == Kind::choice) {
       input_chips(*this, input, i, values.x[i]);
     } else {
-      input_steppers(*this, input, i, values.x[i],
-                     !given && (input.plan != L::count || input.plan_reading != R::count));
+      input_dial(*this, input, i, values.x[i],
+                 !given && (input.plan != L::count || input.plan_reading != R::count));
     }
   }
   const float inputs_bottom = y;
@@ -218,6 +247,7 @@ void Ui::check_panel() {
     paragraph(outcome.reason, "check:reason", theme.ink2);
   }
   gap();
+  check_plot(*this, check, values);
   paragraph("Source: " + std::string(check.source), "check:source", theme.ink2);
   answer_foot("check", check.link, check_as_text(check, values, outcome, session.style()));
   gap();

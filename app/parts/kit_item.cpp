@@ -164,6 +164,7 @@ void moved(Ui& ui, std::size_t from, std::size_t to) {
 void kit_item_editor(Ui& ui, std::size_t i) {
   const std::string id = "kit:" + std::to_string(i);
   const float left = ui.x, width = ui.w;
+  const bool narrow = !kit_row_is_wide(ui);
   ui.column(left + 16, width - 16, ui.y + 10);
   ui.open_group(mirror::Role::group, id + ":editor", "Change " + ui.session.outing().kit[i].name,
                 {ui.x, ui.y, ui.w, 0});
@@ -185,6 +186,10 @@ void kit_item_editor(Ui& ui, std::size_t i) {
   if (ui.button_in({row.right() - half, row.y, half, row.h}, id + ":down", "Move down", Weight::plain,
                    look::Icon::count, look::type::kBody, i < last))
     moved(ui, i, i + 1);
+  ui.gap();
+  const std::string name = ui.session.outing().kit[i].name;
+  if (narrow && ui.button(id + ":remove", "Leave at home, " + name, Weight::plain, look::Icon::close))
+    leave_at_home(ui, i);
   ui.gap(16);
   ui.close_group();
   ui.column(left, width, ui.y);

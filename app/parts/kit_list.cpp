@@ -4,7 +4,6 @@
 
 #include "app/parts/kit_parts.h"
 #include "core/outing/archive.h"
-#include "core/outing/kit_start.h"
 
 namespace gs::parts {
 
@@ -29,28 +28,51 @@ bool is_vital(const KitSummary& kit, std::string_view function) {
                      [function](const KitFunction& one) { return one.vital && one.name == function; });
 }
 
-/// Name over weight on the left, what stands in beside it, and three targets on the right.
-void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool alone) {
+/// The box to tick at the left of a row; the place stays empty where the list asks nothing of this item.
+void tick(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, const KitList& list, Box row) {
+  const kit::Item& item = items[i];
+  if (!list.asks(item)) return;
+  const bool ticked = item.*list.of;
+  const std::string id = std::string(list.id) + ":" + std::to_string(i);
+  const Box box{row.x, row.mid_y() - space::kTarget / 2, space::kTarget, space::kTarget};
+  ui.tick_mark({box.x + 3, box.mid_y() - Ui::kTickMark / 2, Ui::kTickMark, Ui::kTickMark}, ticked, false);
+  mirror::Node record;
+  record.role = Role::checkbox;
+  record.id = id;
+  record.name = item.name + ", " + std::string(list.verb);
+  record.checked = ticked ? 1 : 0;
+  if (!ui.target(std::move(record), box)) return;
+  std::vector<kit::Item> next = items;
+  next[i].*list.of = !ticked;
+  set_kit(ui, std::move(next), item.name + (ticked ? ", not " : ", ") + std::string(list.verb));
+}
+
+/// Box to tick, name over weight, what stands in beside it, and targets on the right.
+void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool alone, const KitList& list) {
   const kit::Item& item = items[i];
   const std::string id = "kit:" + std::to_string(i);
   const bool vital = is_vital(ui.session.plan().kit, item.function);
   const std::string spare = spare_words(item, alone, vital);
   const std::string weight = weight_words(item.weight_g * (item.backups + 1), ui.session.style());
-  constexpr float kHands = 3 * space::kTarget, kDot = 20;
-  const bool wide = ui.w >= 520;
-  // a narrow row gives the place of a target that is not there to the words
-  const float hands_w = wide || item.backups > 0 ? kHands : kHands - space::kTarget;
-  const float room = ui.w - hands_w - 12 - kDot;
+  constexpr float kHands = 3 * space::kTarget, kDot = 18, kTick = space::kTarget + space::kGap;
+  const bool wide = kit_row_is_wide(ui);
+  // a narrow row leaves out what stands in its editor, and gives the place of a target that is not there to the
+  // words
+  const float hands_w = wide ? kHands : item.backups > 0 ? kHands - space::kTarget : space::kTarget;
+  const bool below = ui.w < 280;  // the hands under the words
+  const float room = ui.w - kTick - (below ? 0 : hands_w + 12) - kDot;
   const float name_room = wide ? room - 200 : room;
   const std::vector<std::string_view> lines = ui.pen.lines(item.name, name_room, Face::bold, type::kBody);
   const std::string second = wide ? weight : spare + ", " + weight;
   const std::vector<std::string_view> second_lines = ui.pen.lines(second, name_room, Face::regular, type::kLabel);
   const float step = type::line_height(type::kBody), small = type::line_height(type::kLabel);
   const float text_h = float(lines.size()) * step + float(second_lines.size()) * small;
-  const Box box = ui.take(std::max(61.0F, text_h + 14));
+  const float words_h = std::max(61.0F, text_h + 14);
+  const Box box = ui.take(below ? words_h + space::kTarget : words_h);
   ui.open_group(Role::listitem, id, item.name, box);
   const std::string edit_id = id + ":text";
-  const Box words{box.x, box.y, box.w - hands_w, box.h};
+  tick(ui, items, i, list, {box.x, box.y, box.w, words_h});
+  const Box words{box.x + kTick, box.y, box.w - kTick - (below ? 0 : hands_w), words_h};
   const bool open = ui.session.view.unfolded == edit_id;
   const ImU32 fill = ui.hand.down(edit_id) ? ui.theme.fold : ui.theme.paper;
   if (ui.hand.down(edit_id)) ui.pen.fill(words, fill);
@@ -64,9 +86,9 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
     ui.wake_at(ui.now_s);
   }
   const look::Ground ground(ui.pen, fill);
-  const float text_x = box.x + kDot;
-  float base = box.mid_y() - text_h / 2 + type::kBody;
-  ui.pen.disc({box.x + 7, base - 6}, 5, vital ? ui.theme.ink : ui.theme.ink2);
+  const float text_x = words.x + kDot;
+  float base = words.mid_y() - text_h / 2 + type::kBody;
+  ui.pen.disc({words.x + 5, base - 6}, 5, vital ? ui.theme.ink : ui.theme.ink2);
   float name_w = 0;
   const float name_base = base;
   for (const std::string_view line : lines) {
@@ -93,19 +115,20 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
                 alone || item.backups > 0 ? ui.theme.ink : ui.theme.ink2);
   }
   const auto hand = [&](int place) {
-    return Box{box.right() - kHands + space::kTarget * float(place), box.mid_y() - space::kTarget / 2,
-               space::kTarget, space::kTarget};
+    return Box{box.right() - hands_w + space::kTarget * float(place),
+               below ? words.bottom() : box.mid_y() - space::kTarget / 2, space::kTarget, space::kTarget};
   };
+  const int last = int(hands_w / space::kTarget) - 1, plus_at = wide ? last - 1 : last;
   const bool less = item.backups > 0 && ui.icon_button(hand(0), id + ":less", "One spare less, " + item.name,
                                                        Icon::minus, ui.theme.ink);
-  const bool more = item.backups < kMostBackups &&
-                    ui.icon_button(hand(1), id + ":more", "Add a spare, " + item.name, Icon::plus, ui.theme.ink);
+  const bool more =
+      item.backups < kMostBackups &&
+      ui.icon_button(hand(plus_at), id + ":more", "Add a spare, " + item.name, Icon::plus, ui.theme.ink);
   const bool remove =
-      ui.icon_button(hand(2), id + ":remove", "Leave at home, " + item.name, Icon::close, ui.theme.ink2);
+      wide && ui.icon_button(hand(last), id + ":remove", "Leave at home, " + item.name, Icon::close, ui.theme.ink2);
   std::vector<kit::Item> next = items;
   if (remove) {
-    next.erase(next.begin() + std::ptrdiff_t(i));
-    set_kit(ui, std::move(next), "left at home, " + item.name);
+    leave_at_home(ui, i);
   } else if (less || more) {
     next[i].backups += more ? 1 : -1;
     set_kit(ui, std::move(next), (more ? "a spare, " : "a spare less, ") + item.name);
@@ -116,6 +139,15 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
 }
 
 }  // namespace
+
+bool kit_row_is_wide(const Ui& ui) { return ui.w >= 520; }
+
+void leave_at_home(Ui& ui, std::size_t i) {
+  std::vector<kit::Item> items = ui.session.outing().kit;
+  const std::string name = items[i].name;
+  items.erase(items.begin() + std::ptrdiff_t(i));
+  set_kit(ui, std::move(items), "left at home, " + name);
+}
 
 void set_kit(Ui& ui, std::vector<kit::Item> items, std::string what) {
   ui.session.set_kit(std::move(items), std::move(what));
@@ -138,39 +170,24 @@ bool fold(Ui& ui, std::string_view id, std::string_view label, std::string_view 
 void Ui::kit_list() {
   // a copy: a tap changes the list while it is walked through
   const std::vector<kit::Item> items = session.outing().kit;
-  section("What is carried", "kit");
-  if (items.empty()) {
-    paragraph(
-        "Nothing is listed yet. The usual list goes by the plan's power, battery, mode and antenna; change it "
-        "as you like.",
-        "kit:empty", theme.ink2);
-    gap();
-    if (button("kit:start", "Start from the usual list", Weight::main, Icon::kit))
-      set_kit(*this, usual_kit(session.plan()), "the usual kit");
-    struct Start {
-      kit::Style style;
-      const char *id, *label;
-    };
-    constexpr Start kStarts[] = {{kit::Style::car, "kit:start:car", "With all for a table at the car"},
-                                 {kit::Style::carry, "kit:start:carry", "With all for a short carry"},
-                                 {kit::Style::backpack, "kit:start:backpack", "With all for a backpack"}};
-    for (const Start& start : kStarts) {
-      gap();
-      if (button(start.id, start.label)) set_kit(*this, usual_kit(session.plan(), start.style), start.label);
-    }
-    gap();
-    kit_more(*this, items);
-    return;
-  }
+  if (items.empty()) return kit_begin(*this);
+  const KitList& list = kit_lists(*this, items);
   const std::vector<std::size_t> alone = kit::holds(items).single_points;
   open_group(Role::list, "kit:list", "What is carried", {x, y, w, 0});
   for (std::size_t i = 0; i < items.size(); ++i)
-    item_row(*this, items, i, std::binary_search(alone.begin(), alone.end(), i));
+    item_row(*this, items, i, std::binary_search(alone.begin(), alone.end(), i), list);
   close_group();
+  gap();
+}
+
+void Ui::kit_at_hand() {
+  const std::vector<kit::Item> items = session.outing().kit;
+  if (items.empty()) return;
+  weight_bar(*this, items);
   kit_advice(*this, items);
   gap(12);
-  kit_ticks(*this, items);
   kit_more(*this, items);
+  gap();
 }
 
 }  // namespace gs::parts

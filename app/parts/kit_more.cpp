@@ -1,4 +1,5 @@
-// Below the kit's rows: what is missing, what helps most, what may stay; lists to tick; what else might come along.
+// Beside the kit's rows: what is missing, what helps most, what may stay; how a list begins; what else might come
+// along.
 #include <algorithm>
 #include <utility>
 
@@ -75,51 +76,6 @@ void missing(Ui& ui, const std::vector<kit::Item>& items) {
   ui.paragraph("Nothing for: " + wise + ".", "kit:wise", ui.theme.ink);
 }
 
-struct TickList {
-  const char *id, *label, *none, *all, *verb;
-  bool kit::Item::*of;
-  bool charge_only;
-};
-constexpr TickList kLists[] = {
-    {"kit:charge", "Charge, the evening before", "nothing to charge", "all charged", "charged", &kit::Item::charged,
-     true},
-    {"kit:pack", "Packed, at home", "", "all packed", "packed", &kit::Item::packed, false},
-    {"kit:stow", "Pack-down, in the park", "", "all back in the bag", "back in the bag", &kit::Item::stowed, false},
-};
-
-void tick_list(Ui& ui, const std::vector<kit::Item>& items, const TickList& list) {
-  std::size_t of = 0, done = 0;
-  for (const kit::Item& item : items) {
-    if (list.charge_only && !item.charge) continue;
-    ++of;
-    done += item.*list.of;
-  }
-  const std::string value = of == 0      ? list.none
-                            : done == of ? list.all
-                                         : std::to_string(done) + " of " + std::to_string(of);
-  if (!fold(ui, list.id, list.label, value, value) || of == 0) return;
-  std::vector<kit::Item> next = items;
-  for (std::size_t i = 0; i < items.size(); ++i) {
-    const kit::Item& item = items[i];
-    if (list.charge_only && !item.charge) continue;
-    const std::string pieces = item.backups > 0 ? std::to_string(item.backups + 1) + " pieces" : std::string{};
-    if (!ui.tick_row({.id = std::string(list.id) + ":" + std::to_string(i),
-                      .name = item.name,
-                      .words = pieces,
-                      .note = {},
-                      .ticked = item.*list.of}))
-      continue;
-    next[i].*list.of = !(item.*list.of);
-    set_kit(ui, next, item.name + (next[i].*list.of ? ", " : ", not ") + list.verb);
-  }
-  ui.gap();
-  if (done > 0 && ui.button(std::string(list.id) + ":none", "Take all ticks off")) {
-    for (kit::Item& item : next) item.*list.of = false;
-    set_kit(ui, std::move(next), std::string("all ticks off, ") + list.verb);
-  }
-  ui.gap();
-}
-
 /// A row to take something along: plus, name, weight.
 bool take_along(Ui& ui, const std::string& id, std::string_view name, double weight_g) {
   const std::string weight = weight_words(weight_g, ui.session.style());
@@ -174,8 +130,28 @@ void kit_advice(Ui& ui, const std::vector<kit::Item>& items) {
   may_stay(ui, items);
 }
 
-void kit_ticks(Ui& ui, const std::vector<kit::Item>& items) {
-  for (const TickList& list : kLists) tick_list(ui, items, list);
+void kit_begin(Ui& ui) {
+  ui.section("What is carried", "kit");
+  ui.paragraph(
+      "Nothing is listed yet. The usual list goes by the plan's power, battery, mode and antenna; change it "
+      "as you like.",
+      "kit:empty", ui.theme.ink2);
+  ui.gap();
+  if (ui.button("kit:start", "Start from the usual list", Weight::main, Icon::kit))
+    set_kit(ui, usual_kit(ui.session.plan()), "the usual kit");
+  struct Start {
+    kit::Style style;
+    const char *id, *label;
+  };
+  constexpr Start kStarts[] = {{kit::Style::car, "kit:start:car", "With all for a table at the car"},
+                               {kit::Style::carry, "kit:start:carry", "With all for a short carry"},
+                               {kit::Style::backpack, "kit:start:backpack", "With all for a backpack"}};
+  for (const Start& start : kStarts) {
+    ui.gap();
+    if (ui.button(start.id, start.label)) set_kit(ui, usual_kit(ui.session.plan(), start.style), start.label);
+  }
+  ui.gap();
+  kit_more(ui, {});
 }
 
 void kit_more(Ui& ui, const std::vector<kit::Item>& items) {

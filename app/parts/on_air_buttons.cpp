@@ -27,11 +27,12 @@ bool contact_button(Ui& ui, Box box) {
   {
     const look::Ground ground(pen, fill);
     const float size = pen.digits_size(std::min(type::kContactButton, box.h * 0.55F));
-    const float all = size * type::kCapEm + 14 + type::kValue;
+    const bool flat = box.h < 90;
+    const float word = flat ? type::kLabel : type::kValue, between = flat ? 6 : 14;
+    const float all = size * type::kCapEm + between + word;
     const float base = box.mid_y() - all / 2 + size * type::kCapEm;
     pen.digits(box.mid_x(), base, "+1", size, ink, Align::centre);
-    pen.text(box.mid_x(), base + 14 + type::kValue * 0.85F, "contact", Face::bold, type::kValue, ink,
-             Align::centre);
+    pen.text(box.mid_x(), base + between + word * 0.85F, "contact", Face::bold, word, ink, Align::centre);
   }
   if (flashing && calm) pen.outline(box.grown(5), theme.ink, look::stroke::kRule, look::radius::kContact + 5);
   if (flashing) ui.wake_at(view.flash_until_s);
@@ -85,9 +86,10 @@ void forgotten_pad(Ui& ui) {
   const std::size_t group_at = ui.tree.nodes.size();
   const float top = ui.y;
   ui.open_group(Role::dialog, "keypad", "Some I forgot", {ui.x, ui.y, ui.w, 0});
-  const Box head = ui.take(48);
-  ui.pen.text(head.x, look::Pen::centred(head.mid_y(), type::kLead), "How many were forgotten?", Face::bold,
-              type::kLead, ui.theme.ink);
+  constexpr std::string_view kQuestion = "How many were forgotten?";
+  const float lines = float(ui.pen.lines(kQuestion, ui.w - 56, Face::bold, type::kLead).size());
+  const Box head = ui.take(22 + lines * type::line_height(type::kLead));
+  ui.pen.paragraph(head.x, head.y + 31, ui.w - 56, kQuestion, Face::bold, type::kLead, ui.theme.ink);
   ui.node(Role::heading, "keypad:title", "How many were forgotten?", head).level = 2;
   if (ui.icon_button({head.right() - 48, head.y, 48, 48}, "keypad:close", "Close", Icon::close, ui.theme.ink))
     close();

@@ -1,4 +1,5 @@
 // The one place with seconds: UTC, the turn of the UTC day, and how long until packing starts.
+#include <algorithm>
 #include <cmath>
 
 #include "app/parts/on_air.h"
@@ -65,24 +66,38 @@ void column(Ui& ui, const char* id, const Told& told, float x, Align align, floa
 void air_clock(Ui& ui) {
   const bool narrow = ui.w < 560;
   const float size = narrow ? type::kFigure : type::kHeadline;
-  const Box box = ui.take(narrow ? 92 : 100);
   const Told utc = utc_now(ui.session), midnight = to_midnight(ui.session), packing = to_packing(ui.session);
+  const auto widest = [&](const Told& told) {
+    return std::max({ui.pen.figure_width(told.figure, size), ui.pen.width(told.over, Face::regular, type::kLabel),
+                     ui.pen.width(told.under, Face::regular, type::kLabel)});
+  };
+  const bool stacked = narrow && widest(utc) + widest(packing) + 16 > ui.w;
+  const float high = narrow ? 92 : 100;
+  const Box box = ui.take(stacked ? 2 * high : high);
   const bool doubtful = live(ui.session).clock_doubtful;
   const float half = box.w / 2, third = box.w / 3;
   const ImU32 utc_colour = doubtful ? ui.theme.ink2 : ui.theme.blue;
   if (narrow) {
     Told shorter = utc;
     const std::string in = "UTC midnight in " + midnight.figure;
-    if (!midnight.figure.empty() && ui.pen.width(in, Face::regular, type::kLabel) < half) shorter.under = in;
-    column(ui, "air:utc", shorter, box.x, Align::left, size, {box.x, box.y, half, box.h}, utc_colour);
+    if (!midnight.figure.empty() && ui.pen.width(in, Face::regular, type::kLabel) < (stacked ? box.w : half))
+      shorter.under = in;
+    column(ui, "air:utc", shorter, box.x, Align::left, size, {box.x, box.y, stacked ? box.w : half, high},
+           utc_colour);
   } else {
     column(ui, "air:utc", utc, box.x, Align::left, size, {box.x, box.y, third, box.h}, utc_colour);
     column(ui, "air:midnight", midnight, box.mid_x() + 12, Align::centre, size,
            {box.x + third, box.y, third, box.h}, ui.theme.ink);
   }
   if (doubtful) ui.pen.dashed_ring({box.x + 48, box.y + 12}, 8, ui.theme.ink2, look::stroke::kRule);
-  column(ui, "air:packing", packing, box.right(), Align::right, size,
-         {narrow ? box.mid_x() : box.x + 2 * third, box.y, narrow ? half : third, box.h}, ui.theme.ink);
+  if (stacked) {
+    Told shorter = packing;
+    if (widest(packing) > box.w) shorter.under = shorter.under.substr(0, shorter.under.find(','));
+    column(ui, "air:packing", shorter, box.x, Align::left, size, {box.x, box.y + high, box.w, high}, ui.theme.ink);
+  } else {
+    column(ui, "air:packing", packing, box.right(), Align::right, size,
+           {narrow ? box.mid_x() : box.x + 2 * third, box.y, narrow ? half : third, box.h}, ui.theme.ink);
+  }
 }
 
 }  // namespace gs::parts

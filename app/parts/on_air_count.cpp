@@ -82,15 +82,24 @@ void air_count(Ui& ui) {
   const Session& session = ui.session;
   const int count = contacts_in(session.outing().happened), target = target_of(session);
   const bool narrow = ui.w < 560;
-  const Box box = ui.take(narrow ? 118 : 140);
+  const bool stacked = ui.w < 320;  // what stands beside the count stands under it
+  const Box box = ui.take(stacked ? 232 : narrow ? 118 : 140);
   const std::string figures = std::to_string(count), last = last_words(session);
   float size = ui.pen.digits_size(narrow ? 132 : type::kCount);
-  size = std::min(size, size * box.w * 0.32F / std::max(1.0F, ui.pen.digits_width(figures, size)));
+  size =
+      std::min(size, size * box.w * (stacked ? 0.9F : 0.32F) / std::max(1.0F, ui.pen.digits_width(figures, size)));
   const float base = box.y + (narrow ? 108 : 124);
   const float beside = box.x + ui.pen.digits(box.x, base, figures, size, ui.theme.ink) + 24;
   const std::string of = "of " + std::to_string(target) + (narrow ? "" : " contacts");
   const int wanted = std::max(0, target - count);
-  if (narrow) {
+  if (stacked) {
+    const std::string since =
+        last.find(", ") == std::string::npos ? "" : "last " + last.substr(last.find(", ") + 2);
+    ui.pen.text(box.x, base + 32, of, Face::bold, type::kValue, ui.theme.ink);
+    draw_pace(ui, box.x, base + 58, false);
+    ui.pen.text(box.x, base + 80, since, Face::regular, type::kTick, ui.theme.ink2);
+    strokes(ui, {box.x, base + 88, box.w, 36}, count, wanted);
+  } else if (narrow) {
     strokes(ui, {beside, box.y + 8, box.right() - beside, 40}, count, wanted);
     const std::string since =
         last.find(", ") == std::string::npos ? "" : "last " + last.substr(last.find(", ") + 2);

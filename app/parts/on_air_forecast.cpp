@@ -1,6 +1,8 @@
 // What is to come: contacts when packing starts against the target, its chance, and the charge at leave-by.
 #include <algorithm>
 #include <cmath>
+#include <string_view>
+#include <vector>
 
 #include "app/parts/change.h"
 #include "app/parts/on_air.h"
@@ -59,6 +61,7 @@ void bar(Ui& ui, const Figure& expected, int count, int target) {
     pen.line({at_x, axis}, {at_x, axis + 8}, theme.ink, look::stroke::kLine);
     const std::string text = std::to_string(n);
     const float half = pen.width(text, Face::regular, type::kTick) / 2;
+    if (n > 0 && x_of(n) - x_of(n - step) < 2 * half + 8 && n / step % 2 != 0) continue;
     pen.text(std::clamp(at_x, box.x + half, box.right() - half), axis + 25, text, Face::regular, type::kTick,
              theme.ink2, Align::centre);
   }
@@ -81,31 +84,41 @@ void air_forecast(Ui& ui) {
     return;
   }
   look::Pen& pen = ui.pen;
-  const Box box = ui.take(78);
   const std::string when = "By " + say_quantity(pack_by.value, Unit::clock_minute, 0) + ", when packing starts";
   const std::string of = "chance of " + std::to_string(target);
   const bool wide = ui.w >= 560;
+  const bool stacked = ui.w < 320;  // the chance below what is expected
+  const Box box = ui.take(stacked ? 156 : 78);
   pen.text(box.x, box.y + 20, wide ? when : "when packing starts", Face::bold, type::kLabel, ui.theme.ink);
-  pen.text(box.right(), box.y + 20, of, Face::bold, type::kLabel, ui.theme.ink, Align::right);
+  const float chance_y = stacked ? box.y + 78 : box.y;
+  pen.text(stacked ? box.x : box.right(), chance_y + 20, of, Face::bold, type::kLabel, ui.theme.ink,
+           stacked ? Align::left : Align::right);
   const float base = box.y + 60;
   const std::string mean = figure_text(R::pace_expected_contacts, expected, session.style());
   const std::string low = say_quantity(expected.low, Unit::none, 0),
                     high = say_quantity(expected.high, Unit::none, 0);
   const float mean_w = pen.figure(box.x, base, mean, wide ? type::kHeadline : type::kFigure, ui.theme.ink);
   const std::string range = low + " to " + high;
-  pen.text(box.x + mean_w + 14, base, wide ? "expected, " + range + " likely" : range, Face::regular, type::kBody,
-           ui.theme.ink);
+  const std::string range_text = wide ? "expected, " + range + " likely" : range;
+  const bool range_fits = pen.width(range_text, Face::regular, type::kBody) <= ui.w - mean_w - 14;
+  const float range_size = range_fits ? type::kBody : type::kTick;
+  const std::vector<std::string_view> range_lines =
+      pen.lines(range_text, ui.w - mean_w - 14, Face::regular, range_size);
+  for (std::size_t k = 0; k < range_lines.size(); ++k)
+    pen.text(box.x + mean_w + 14, base - 17 * float(range_lines.size() - 1 - k), range_lines[k], Face::regular,
+             range_size, ui.theme.ink);
   const std::string chance_text = figure_text(R::pace_chance_of_target_pct, chance, session.style());
   const ImU32 colour = chance.state == State::holds ? ui.theme.ink : colour_of(ui.theme, chance.state);
-  const float chance_w =
-      pen.figure(box.right(), base, chance_text, wide ? type::kHeadline : type::kFigure, colour, Align::right);
-  float sign_x = box.right() - chance_w - 22;
+  const float chance_size = wide ? type::kHeadline : type::kFigure, chance_base = chance_y + 60;
+  const float chance_w = pen.figure(stacked ? box.x : box.right(), chance_base, chance_text, chance_size, colour,
+                                    stacked ? Align::left : Align::right);
+  float sign_x = stacked ? box.x + chance_w + 22 : box.right() - chance_w - 22;
   if (wide) {
     const std::string_view word = state_word(chance.state);
     sign_x -= pen.width(word, Face::bold, type::kBody) + 8;
     pen.text(sign_x + 18, base - 2, word, Face::bold, type::kBody, colour_of(ui.theme, chance.state));
   }
-  if (chance.state != State::none) pen.sign(sign_of(chance.state), {sign_x, base - 9}, look::sign::kStrip);
+  if (chance.state != State::none) pen.sign(sign_of(chance.state), {sign_x, chance_base - 9}, look::sign::kStrip);
   mirror::Node& node =
       ui.node(Role::status, "air:forecast",
               when + " " + mean + " contacts expected, " + range + " likely; " + of + " " +
@@ -120,18 +133,24 @@ void air_battery(Ui& ui) {
   const Figure& left = session.outlook()[R::power_left_at_leave_by_pct];
   const Plan& plan = session.plan();
   look::Pen& pen = ui.pen;
-  const Box box = ui.take(64);
   const std::string label = "Battery at leave-by";
   const std::string reserve = "reserve " + value_text(plan, L::battery_reserve_pct, session.style());
-  const float base = box.y + 30;
-  const float label_w = pen.text(box.x, base, label, Face::bold, type::kBody, ui.theme.ink);
+  const std::string left_text = figure_text(R::power_left_at_leave_by_pct, left, session.style());
+  const float left_w = left_text.empty() ? 40 : pen.figure_width(left_text, type::kValue);
+  const std::vector<std::string_view> labels = pen.lines(label, ui.w - left_w - 12, Face::bold, type::kBody);
+  const float rest = type::line_height(type::kBody) * float(labels.size() - 1);
+  const Box box = ui.take(64 + rest);
+  float base = box.y + 30 - type::line_height(type::kBody), label_w = 0;
+  for (const std::string_view line : labels) {
+    base += type::line_height(type::kBody);
+    label_w = std::max(label_w, pen.text(box.x, base, line, Face::bold, type::kBody, ui.theme.ink));
+  }
   std::string spoken;
   if (left.state == State::unknown) {
     pen.line({box.right() - 40, base - 6}, {box.right(), base - 6}, ui.theme.ink2, look::stroke::kStrong);
     spoken = "not known: " + reason(plan, R::power_left_at_leave_by_pct, left, session.style());
   } else {
-    const std::string text = figure_text(R::power_left_at_leave_by_pct, left, session.style());
-    const float figure_w = pen.figure(box.right(), base + 2, text, type::kValue, ui.theme.ink, Align::right);
+    const float figure_w = pen.figure(box.right(), base + 2, left_text, type::kValue, ui.theme.ink, Align::right);
     const Box gauge{box.x + label_w + 24, box.y + 14, box.w - label_w - figure_w - 48, 22};
     if (gauge.w > 120) {
       const auto part = [&](double pct) { return gauge.w * float(std::clamp(pct / 100, 0.0, 1.0)); };

@@ -9,7 +9,10 @@ std::string clock_at(const Session& session, double utc_s) {
   if (!session.plan().has(L::clock_utc_offset_min)) return pace::clock_text(utc_s, false) + " UTC";
   // cut, not rounded: a clock shows a minute when it has come
   const double minute = std::floor(local_min_of(session.plan(), session.now(), utc_s));
-  return say_quantity(minute, Unit::clock_minute, 0);
+  // minutes count from the outing's own day; seen from another day it is a plain time of the clock
+  constexpr double kDay = 1440;
+  const bool far_off = minute < 0 || minute >= 2 * kDay;
+  return say_quantity(far_off ? minute - kDay * std::floor(minute / kDay) : minute, Unit::clock_minute, 0);
 }
 
 std::string last_entry(const Session& session) {
@@ -21,6 +24,13 @@ std::string last_entry(const Session& session) {
 }
 
 Live live(const Session& session) { return gs::live(session.plan(), session.outlook(), session.now()); }
+
+void pace_from(Ui& ui) {
+  const Plan& plan = ui.session.plan();
+  if (!plan.has(L::pace_per_hour)) return;
+  ui.paragraph(say_pace_from(plan, ui.session.style()), "pace:from", ui.theme.ink2);
+  ui.gap(4);
+}
 
 void air_sentences(Ui& ui) {
   const Session& session = ui.session;

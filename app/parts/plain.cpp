@@ -5,17 +5,26 @@ namespace gs::parts {
 using look::Face;
 namespace type = look::type;
 
-void Ui::title(std::string_view text, std::string_view id) {
-  const look::Box box = take(34);
-  pen.text(box.x, box.y + 27, text, Face::bold, type::kValue, theme.ink);
-  node(mirror::Role::heading, std::string(id), std::string(text), box).level = 1;
+namespace {
+
+/// A heading on as many lines as it takes; the first baseline and the height of one line are its kind's.
+void heading(Ui& ui, std::string_view text, std::string_view id, float size, float first, float high, int level) {
+  const std::vector<std::string_view> lines = ui.pen.lines(text, ui.w, Face::bold, size);
+  const float step = type::line_height(size);
+  const look::Box box = ui.take(high + step * float(lines.size() - 1));
+  float base = box.y + first;
+  for (const std::string_view line : lines) {
+    ui.pen.text(box.x, base, line, Face::bold, size, ui.theme.ink);
+    base += step;
+  }
+  ui.node(mirror::Role::heading, std::string(id), std::string(text), box).level = level;
 }
 
-void Ui::section(std::string_view text, std::string_view id) {
-  const look::Box box = take(32);
-  pen.text(box.x, box.y + 23, text, Face::bold, type::kLead, theme.ink);
-  node(mirror::Role::heading, std::string(id), std::string(text), box).level = 2;
-}
+}  // namespace
+
+void Ui::title(std::string_view text, std::string_view id) { heading(*this, text, id, type::kValue, 27, 34, 1); }
+
+void Ui::section(std::string_view text, std::string_view id) { heading(*this, text, id, type::kLead, 23, 32, 2); }
 
 void Ui::paragraph(std::string_view text, std::string_view id, ImU32 colour) {
   const std::size_t count = pen.lines(text, w, Face::regular, type::kBody).size();

@@ -43,6 +43,24 @@ void draw_change(look::Pen& pen, const look::Theme& theme, float x, float baseli
   pen.text(x + kSign + kSpace, baseline, text, still ? Face::regular : Face::bold, type::kLabel, colour);
 }
 
+int draw_change_in(look::Pen& pen, const look::Theme& theme, float x, float baseline, float room, R id,
+                   const Change& change, const Style& style) {
+  const std::string text = say_change(id, change, style);
+  if (text.empty()) return 0;
+  constexpr float kSign = 18;
+  if (kSign + pen.width(text, Face::bold, type::kLabel) <= room) {
+    draw_change(pen, theme, x, baseline, id, change, style);
+    return 1;
+  }
+  const bool better = change.kind == Change::Kind::better, worse = change.kind == Change::Kind::worse;
+  const ImU32 colour = better ? theme.holds : worse ? theme.fails : theme.ink2;
+  pen.delta(better ? look::Delta::better : worse ? look::Delta::worse : look::Delta::same, x, baseline, colour);
+  const std::vector<std::string_view> lines = pen.lines(text, room - kSign, Face::bold, type::kTick);
+  for (std::size_t i = 0; i < lines.size(); ++i)
+    pen.text(x + kSign, baseline + 17 * float(i), lines[i], Face::bold, type::kTick, colour);
+  return int(lines.size());
+}
+
 Change change_of(const Session& session, R id) {
   const Outlook* pinned = session.pinned_outlook();
   return pinned ? compare(id, session.outlook()[id], (*pinned)[id]) : Change{};
@@ -94,35 +112,50 @@ void Ui::reading_row(R id) {
   const std::string second = !known || figure.doubt != Doubt::none ? why_not
                              : spread                              ? "may be " + range
                                                                    : std::string{};
-  const std::vector<std::string_view> second_lines =
-      pen.lines(second, w * (shows_change ? 0.6F : 1.0F), Face::regular, type::kLabel);
-  const float second_h = second.empty() && !shows_change
-                             ? 0
-                             : std::max<float>(1, float(second_lines.size())) * type::line_height(type::kLabel);
-  const Box box = take(std::max(look::space::kTarget, 34 + second_h));
-  const float base = box.y + 24;
+  // The name on up to two lines beside the figure, else on its own with the figure below it.
   const bool signed_state = figure.state != State::none && known;
-  const float value_w = known ? pen.figure_width(text, type::kLead) : 38;
+  const float figure_w = known ? pen.figure_width(text, type::kLead) : 38;
+  const float value_w = figure_w + 8 + (signed_state ? 2 * look::sign::kList + 8 : 0);
+  std::vector<std::string_view> names = pen.lines(row_of.name, w - value_w - 8, Face::regular, type::kBody);
+  const bool under = names.size() > 2 || look::Pen::breaks_word(names);
+  if (under) names = pen.lines(row_of.name, w, Face::regular, type::kBody);
+  const float step = type::line_height(type::kBody), small = type::line_height(type::kLabel);
+  const float more_h = step * float(names.size() - (under ? 0 : 1));
+  const std::string change_text = shows_change ? say_change(id, change, session.style()) : std::string{};
+  const float change_w = shows_change ? 26 + pen.width(change_text, Face::bold, type::kLabel) : 0;
+  // the change stands at the right of the second line, or below it
+  const bool change_below = shows_change && !second.empty() && change_w > w * 0.4F;
+  std::vector<std::string_view> second_lines =
+      pen.lines(second, w - (change_below ? 0 : change_w), Face::regular, type::kLabel);
+  if (second.empty()) second_lines.clear();
+  const float second_h =
+      small * std::max(float(second_lines.size()) + (change_below ? 1 : 0), shows_change ? 1.0F : 0.0F);
+  const Box box = take(std::max(look::space::kTarget, 34 + more_h + second_h));
+  float name_base = box.y + 24, label_w = 0;
+  for (const std::string_view line : names) {
+    label_w = pen.text(box.x, name_base, line, Face::regular, type::kBody, theme.ink);
+    name_base += step;
+  }
+  const float base = box.y + 24 + more_h;
   float right_x = box.right();
   if (known) {
     pen.figure(right_x, base, text, type::kLead, theme.ink, look::Align::right);
   } else {
     pen.line({right_x - 38, base - 6}, {right_x, base - 6}, theme.ink2, look::stroke::kStrong);
   }
-  right_x -= value_w + 8;
+  right_x -= figure_w + 8;
   if (signed_state) {
     pen.sign(sign_of(figure.state), {right_x - look::sign::kList, base - 6}, look::sign::kList);
     right_x -= 2 * look::sign::kList + 8;
   }
-  const float label_w = pen.text(box.x, base, row_of.name, Face::regular, type::kBody, theme.ink);
-  if (box.x + label_w + 16 < right_x - 8) pen.leader(box.x + label_w + 8, right_x - 4, base, theme.ink2);
+  if (!under && box.x + label_w + 16 < right_x - 8) pen.leader(box.x + label_w + 8, right_x - 4, base, theme.ink2);
   float line_base = base + type::line_height(type::kLabel);
   for (const std::string_view line : second_lines) {
     pen.text(box.x, line_base, line, Face::regular, type::kLabel, theme.ink2);
     line_base += type::line_height(type::kLabel);
   }
   if (shows_change)
-    draw_change(pen, theme, box.right(), base + type::line_height(type::kLabel), id, change, session.style(),
+    draw_change(pen, theme, box.right(), change_below ? line_base : base + small, id, change, session.style(),
                 look::Align::right);
   mirror::Node record;
   record.role = Role::button;
@@ -145,8 +178,10 @@ void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken)
   const std::string text = range_first ? range : figure_text(id, figure, session.style());
   const Box box = take(58);
   const float base = box.y + 42;
-  const float figure_w =
-      known ? pen.figure(box.x, base, text, range_first ? type::kFigure : type::kHeadline, theme.ink) : 64;
+  float size = range_first ? type::kFigure : type::kHeadline;
+  for (const float smaller : {type::kFigure, type::kValue, type::kLead, type::kTick})
+    if (smaller < size && pen.figure_width(text, size) > w) size = smaller;
+  const float figure_w = known ? pen.figure(box.x, base, text, size, theme.ink) : 64;
   if (!known) pen.line({box.x, base - 14}, {box.x + 64, base - 14}, theme.ink2, 5);
   const Standing link = standing(session.outlook(), row_of.link);
   const std::string_view word = state_word(link.state);

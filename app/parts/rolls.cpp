@@ -36,29 +36,50 @@ void Ui::rolls(int most) {
   for (std::size_t i = 0; i < trials.size() && shown < most; i += step, ++shown) {
     const Trial& trial = trials[i];
     const Figure& then = trial.outlook[R::feedline_power_to_antenna_w];
-    const bool narrow = w < 520;
-    const Box box = take(narrow ? 64 : 54);
     const std::string id = "rolls:" + trial.key;
+    const Change by_power = compare(R::feedline_power_to_antenna_w, then, now);
+    const Change by_weight =
+        compare(R::feedline_weight_g, trial.outlook[R::feedline_weight_g], out[R::feedline_weight_g]);
+    const std::string arrives = say_quantity(then.value, Unit::watt, 1, session.style());
+    const float arrives_w = pen.figure_width(arrives, type::kValue) + 42;
+    const bool narrow = w < 520;
+    // narrow: name over changes, the watts at the right; where that is too little, changes and watts a line each
+    const float change_w = 26 + pen.width(say_change(R::feedline_power_to_antenna_w, by_power, session.style()),
+                                          Face::bold, type::kLabel);
+    const float weight_w =
+        26 + pen.width(say_change(R::feedline_weight_g, by_weight, session.style()), Face::bold, type::kLabel);
+    const bool split = narrow && std::max(108.0F, change_w) + weight_w > w - arrives_w;
+    const bool own_line = split && weight_w + arrives_w > w;
+    const std::vector<std::string_view> titles =
+        pen.lines(trial.title, narrow && !split ? w - arrives_w : w - 8, Face::bold, type::kBody);
+    const float step_h = type::line_height(type::kBody), small = type::line_height(type::kLabel);
+    const float rest_h = step_h * float(titles.size() - 1);
+    const Box box = take(!narrow ? 54 : split ? 27 + rest_h + 2 * small + (own_line ? 46 : 16) : 64 + rest_h);
     if (hand.down(id)) pen.fill(box, theme.fold);
     const look::Ground ground(pen, hand.down(id) ? theme.fold : theme.paper);
-    const float base = narrow ? box.y + 27 : box.mid_y() + 7;
-    const float title_w = pen.text(box.x, base, trial.title, Face::bold, type::kBody, theme.ink);
-    const float second_base = narrow ? box.y + 51 : base;
+    float base = narrow ? box.y + 27 : box.mid_y() + 7, title_w = 0;
+    const float first_base = base;
+    for (const std::string_view line : titles) {
+      title_w = pen.text(box.x, base, line, Face::bold, type::kBody, theme.ink);
+      base += step_h;
+    }
+    const float second_base = narrow ? base : first_base;
     const float mid = box.x + w * 0.34F, half = w * 0.08F;
     if (!narrow && box.x + title_w + 8 < mid - half)
       pen.dumbbell(mid - half, mid + half, box.mid_y(), mid, mid + half * float((then.value - now.value) / widest),
                    then.value >= now.value ? theme.holds : theme.fails);
-    const Change by_power = compare(R::feedline_power_to_antenna_w, then, now);
-    const Change by_weight =
-        compare(R::feedline_weight_g, trial.outlook[R::feedline_weight_g], out[R::feedline_weight_g]);
     draw_change(pen, theme, narrow ? box.x : box.x + w * 0.45F, second_base, R::feedline_power_to_antenna_w,
                 by_power, session.style());
-    draw_change(pen, theme, narrow ? box.x + 108 : box.x + w * 0.62F, second_base, R::feedline_weight_g, by_weight,
-                session.style());
-    pen.figure(box.right() - 30, narrow ? box.mid_y() + 8 : base,
-               say_quantity(then.value, Unit::watt, 1, session.style()), type::kValue, theme.ink,
-               look::Align::right);
-    pen.icon(Icon::chev, box.right() - 20, box.mid_y() - 10, 20, theme.ink);
+    draw_change(pen, theme,
+                !narrow ? box.x + w * 0.62F
+                : split ? box.x
+                        : box.x + std::max(108.0F, change_w),
+                split ? second_base + small : second_base, R::feedline_weight_g, by_weight, session.style());
+    const float figure_base = split    ? second_base + small + (own_line ? 32 : 0)
+                              : narrow ? box.mid_y() + 8
+                                       : first_base;
+    pen.figure(box.right() - 30, figure_base, arrives, type::kValue, theme.ink, look::Align::right);
+    pen.icon(Icon::chev, box.right() - 20, figure_base - 18, 20, theme.ink);
     mirror::Node item;
     item.role = Role::button;
     item.id = id;

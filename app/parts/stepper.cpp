@@ -11,17 +11,29 @@ using mirror::Role;
 namespace type = look::type;
 
 std::optional<double> stepper_row(Ui& ui, const Stepped& row) {
-  const Box box = ui.take(60);
   const float value_w = std::max(104.0F, ui.pen.figure_width(row.text, type::kLead) + 16);
-  const Box more{box.right() - 52, box.y + 4, 52, 52}, less{more.x - value_w - 52 - 16, box.y + 4, 52, 52};
-  const std::vector<std::string_view> label =
-      ui.pen.lines(row.name, less.x - box.x - 8, Face::regular, type::kBody);
-  float base = look::Pen::centred(box.mid_y(), type::kBody) - float(label.size() - 1) * 11;
+  const float beside = ui.w - value_w - 2 * 52 - 24;
+  // the name above the steppers where there is too little beside them
+  std::vector<std::string_view> label = ui.pen.lines(row.name, beside, Face::regular, type::kBody);
+  const bool above = label.size() > 2 || look::Pen::breaks_word(label);
+  if (above) {
+    label = ui.pen.lines(row.name, ui.w, Face::regular, type::kBody);
+    for (const std::string_view line : label) {
+      ui.pen.text(ui.x, ui.y + type::kBody, line, Face::regular, type::kBody, ui.theme.ink);
+      ui.gap(22);
+    }
+    label.clear();
+  }
+  const Box box = ui.take(60);
+  const float middle = above ? std::max(48.0F, std::min(value_w, ui.w - 2 * 52 - 16)) : value_w;
+  const Box more{box.right() - 52, box.y + 4, 52, 52}, less{more.x - middle - 52 - 16, box.y + 4, 52, 52};
+  float base = look::Pen::centred(box.mid_y(), type::kBody) - float(label.size()) * 11 + 11;
   for (const std::string_view line : label) {
     ui.pen.text(box.x, base, line, Face::regular, type::kBody, ui.theme.ink);
     base += 22;
   }
-  ui.pen.figure((less.right() + more.x) / 2, look::Pen::centred(box.mid_y(), type::kLead), row.text, type::kLead,
+  const float text_size = ui.pen.figure_width(row.text, type::kLead) <= middle ? type::kLead : type::kTick;
+  ui.pen.figure((less.right() + more.x) / 2, look::Pen::centred(box.mid_y(), text_size), row.text, text_size,
                 ui.theme.ink, look::Align::centre);
   mirror::Node record;
   record.role = Role::slider;

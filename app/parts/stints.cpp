@@ -163,16 +163,19 @@ void stints(Ui& ui) {
   for (std::size_t i = 0; i < session.outing().stints.size(); ++i) one_stint(ui, i);
   ui.gap();
   if (session.outing().stints.size() + 2 > kMostStints) return;
-  const float each = (ui.w - space::kGap) / 2;
+  const bool stacked = ui.w < 300;
+  const float each = stacked ? ui.w : (ui.w - space::kGap) / 2;
   const Box box = ui.take(space::kTargetMain);
+  const Box beside{stacked ? box.x : box.x + each + space::kGap, stacked ? box.bottom() + space::kGap : box.y, each,
+                   box.h};
+  if (stacked) ui.gap(space::kTargetMain + space::kGap);
   const double from = next_from(session);
   if (ui.button_in({box.x, box.y, each, box.h}, "stints:add", "Add a change", Weight::plain, Icon::plus,
                    type::kBody)) {
     ui.session.view.unfolded = "stint:" + std::to_string(session.outing().stints.size());
     keep(ui, with_stint(session.outing().stints, {.from_min = from}), "a change from " + clock_text(from));
   }
-  if (ui.button_in({box.x + each + space::kGap, box.y, each, box.h}, "stints:break", "Add a break", Weight::plain,
-                   Icon::plus, type::kBody)) {
+  if (ui.button_in(beside, "stints:break", "Add a break", Weight::plain, Icon::plus, type::kBody)) {
     // after it goes on as before it
     Stint after{.from_min = from + kBreakMin};
     if (!session.outing().stints.empty() && session.outing().stints.back().on_air)

@@ -2,6 +2,7 @@
 // natively the text is edited here.
 #include <algorithm>
 #include <utility>
+#include <vector>
 
 #include "app/parts/ui.h"
 
@@ -59,6 +60,43 @@ void draw_text(Ui& ui, Box box, const std::string& text, bool here) {
   pen.pop_clip();
 }
 
+/// Where each drawn line of a text on several lines begins and ends, bytes.
+std::vector<std::pair<std::size_t, std::size_t>> spans_of(const look::Pen& pen, const std::string& text,
+                                                          float room) {
+  std::vector<std::pair<std::size_t, std::size_t>> spans;
+  for (const std::string_view line : pen.lines(text, room, Face::regular, type::kBody)) {
+    const std::size_t from = std::size_t(line.data() - text.data());
+    spans.emplace_back(from, from + line.size());
+  }
+  return spans;
+}
+
+void draw_lines(Ui& ui, Box box, const std::string& text, bool here) {
+  look::Pen& pen = ui.pen;
+  const std::string_view all = text;
+  const float step = type::line_height(type::kBody), left = box.x + kInside;
+  const Typing& typing = ui.typing;
+  const auto spans = spans_of(pen, text, box.w - 2 * kInside);
+  std::size_t with_caret = 0;
+  for (std::size_t i = 0; i < spans.size(); ++i)
+    if (spans[i].first <= typing.caret()) with_caret = i;
+  for (std::size_t i = 0; i < spans.size(); ++i) {
+    const auto& [from, to] = spans[i];
+    const auto x_of = [&, from = from, to = to](std::size_t byte) {
+      const std::size_t end = std::clamp(byte, from, to);
+      return left + pen.width(all.substr(from, end - from), Face::regular, type::kBody);
+    };
+    const float top = box.y + 10 + step * float(i), base = top + type::kBody;
+    const bool marked = here && typing.first() < to && typing.last() > from;
+    if (marked)
+      pen.fill({x_of(typing.first()), top, x_of(typing.last()) - x_of(typing.first()), step}, ui.theme.band);
+    const look::Ground ground(pen, marked ? ui.theme.band : pen.ground());
+    pen.text(left, base, all.substr(from, to - from), Face::regular, type::kBody, ui.theme.ink);
+    if (here && i == with_caret)
+      pen.line({x_of(typing.caret()), top}, {x_of(typing.caret()), top + step}, ui.theme.ink, look::stroke::kRule);
+  }
+}
+
 }  // namespace
 
 void Ui::text_field(TextField field) {
@@ -72,13 +110,17 @@ void Ui::text_field(TextField field) {
     gap(step);
   }
   gap(4);
-  const Box box = take(kFieldHigh);
+  const bool many = field.lines > 1;
+  const std::size_t drawn_lines = many ? spans_of(pen, text, w - 2 * kInside).size() : 1;
+  const float lines_h =
+      float(std::max(drawn_lines, std::size_t(field.lines))) * type::line_height(type::kBody) + 20;
+  const Box box = take(many ? lines_h : kFieldHigh);
   pen.fill(box, theme.paper, look::radius::kKey);
   pen.outline(box, trouble.empty() ? theme.ink2 : theme.fails,
               trouble.empty() ? look::stroke::kOutline : look::stroke::kRule, look::radius::kKey);
   {
     const look::Ground ground(pen, theme.paper);
-    draw_text(*this, box, text, here);
+    many ? draw_lines(*this, box, text, here) : draw_text(*this, box, text, here);
   }
   mirror::Node record;
   record.role = Role::textbox;
@@ -86,9 +128,10 @@ void Ui::text_field(TextField field) {
   record.name = field.label;
   record.value = text;
   record.trouble = trouble;
+  record.many_lines = many;
   record.most = double(field.most_chars);
   typing.drawn(field);
-  if (hand.down(field.id) && here) {  // a mouse that presses puts the caret there
+  if (hand.down(field.id) && here && !many) {  // a mouse that presses puts the caret there
     const float from = hand.down_x() - box.x - kInside;
     typing.put_caret(byte_at(pen, text, from), false);
     wake_at(now_s);

@@ -11,8 +11,24 @@ using mirror::Role;
 namespace type = look::type;
 namespace space = look::space;
 
+void Ui::tick_mark(Box mark, bool ticked, bool round) {
+  const look::Point middle{mark.mid_x(), mark.mid_y()};
+  if (ticked) {
+    if (round)
+      pen.disc(middle, mark.w / 2, theme.holds);
+    else
+      pen.fill(mark, theme.holds, 5);
+    const look::Ground dark(pen, theme.holds);
+    pen.icon(look::Icon::check, middle.x - 12, middle.y - 12, 24, theme.paper);
+  } else if (round) {
+    pen.dashed_ring(middle, mark.w / 2 - 1, theme.ink2, look::stroke::kRule);
+  } else {
+    pen.outline(mark, theme.ink2, look::stroke::kRule, 5);
+  }
+}
+
 bool Ui::tick_row(const TickRow& row) {
-  constexpr float kMark = 30, kBeside = kMark + 14;
+  constexpr float kBeside = kTickMark + 14;
   const float room = w - kBeside - 8;
   const std::vector<std::string_view> names = pen.lines(row.name, room, Face::bold, type::kBody);
   const std::vector<std::string_view> words =
@@ -26,20 +42,7 @@ bool Ui::tick_row(const TickRow& row) {
   if (hand.down(row.id)) pen.fill(box, fill);
   {
     const look::Ground ground(pen, fill);
-    const Box mark{box.x + 1, box.y + 12, kMark, kMark};
-    const look::Point middle{mark.mid_x(), mark.mid_y()};
-    if (row.ticked) {
-      if (row.round)
-        pen.disc(middle, kMark / 2, theme.holds);
-      else
-        pen.fill(mark, theme.holds, 5);
-      const look::Ground dark(pen, theme.holds);
-      pen.icon(look::Icon::check, middle.x - 12, middle.y - 12, 24, theme.paper);
-    } else if (row.round) {
-      pen.dashed_ring(middle, kMark / 2 - 1, theme.ink2, look::stroke::kRule);
-    } else {
-      pen.outline(mark, theme.ink2, look::stroke::kRule, 5);
-    }
+    tick_mark({box.x + 1, box.y + 12, kTickMark, kTickMark}, row.ticked, row.round);
     const float x0 = box.x + kBeside;
     float base = box.y + 9 + type::kBody;
     for (const std::string_view line : names) {

@@ -49,11 +49,12 @@ void Ui::time_line() {
   const Outlook& out = session.outlook();
   const Figure& on_air = out[R::clock_on_air_min];
   if (on_air.state == State::unknown) {
-    const Box box = take(76);
     const std::string why_not = "Not known: " + reason(plan, R::clock_on_air_min, on_air, session.style());
-    pen.dashed_box({box.x, box.y + 12, box.w, 40}, look::stroke::kDash, theme.ink2, look::stroke::kLine);
-    pen.text(box.x + 14, box.y + 38, pen.elided(why_not, box.w - 28, Face::regular, type::kLabel), Face::regular,
-             type::kLabel, theme.ink2);
+    const float lines_h =
+        float(pen.lines(why_not, w - 28, Face::regular, type::kLabel).size()) * type::line_height(type::kLabel);
+    const Box box = take(55 + lines_h);
+    pen.dashed_box({box.x, box.y + 12, box.w, 19 + lines_h}, look::stroke::kDash, theme.ink2, look::stroke::kLine);
+    pen.paragraph(box.x + 14, box.y + 38, box.w - 28, why_not, Face::regular, type::kLabel, theme.ink2);
     node(Role::image, "timeline", "The outing along the clock", box).value = why_not;
     return;
   }
@@ -65,6 +66,11 @@ void Ui::time_line() {
   const TimeScale scale = time_scale();
   const std::vector<TimeEdge> edges = time_edges(session);
   const double from = scale.from_min, to = scale.to_min;
+  const std::string arrive_text = clock_text(arrive) + " arrive", leave_text = clock_text(leave) + " leave by";
+  // arrival and leaving over each other where both are too wide for one line
+  const float arrive_width = pen.width(arrive_text, Face::bold, type::kLabel);
+  const bool stacked = arrive_width + 16 + pen.width(leave_text, Face::bold, type::kLabel) > w;
+  if (stacked) gap(22);
   const Box box = take(92);
   const auto x_of = [&](double minute) {
     return box.x + box.w * float(std::clamp((minute - from) / (to - from), 0.0, 1.0));
@@ -103,16 +109,20 @@ void Ui::time_line() {
       pen.text(air.mid_x(), look::Pen::centred(air.mid_y(), type::kLabel), text, Face::bold, type::kLabel,
                theme.on_solid, look::Align::centre);
   }
-  const std::string arrive_text = clock_text(arrive) + " arrive", leave_text = clock_text(leave) + " leave by";
-  const float arrive_w =
-      pen.text(std::max(box.x, x_of(arrive)), top - 10, arrive_text, Face::bold, type::kLabel, theme.ink);
+  const float arrive_w = pen.text(std::max(box.x, x_of(arrive)), stacked ? top - 32 : top - 10, arrive_text,
+                                  Face::bold, type::kLabel, theme.ink);
   const float leave_right = std::max(
       x_of(leave), std::max(box.x, x_of(arrive)) + arrive_w + 16 + pen.width(leave_text, Face::bold, type::kLabel));
   pen.text(std::min(box.right(), leave_right), top - 10, leave_text, Face::bold, type::kLabel, theme.ink,
            look::Align::right);
   pen.line({box.x, foot}, {box.right(), foot}, theme.ink, look::stroke::kLine);
   const double midnight = turn_of_day(plan, from, to);
-  const float midnight_w = pen.width("UTC midnight", Face::bold, type::kTick) + 12;
+  const std::string midnight_text = "UTC midnight";
+  const float midnight_half = pen.width(midnight_text, Face::bold, type::kTick) / 2;
+  const float midnight_mid =
+      std::clamp(x_of(std::isnan(midnight) ? from : midnight), box.x + midnight_half, box.right() - midnight_half);
+  // above the line, else below it, where its hours leave room
+  const bool midnight_above = !stacked && midnight_mid - midnight_half > leave_right + 8;
   // whole hours, as many as have room
   const double hours = (to - from) / 60;
   const int step = box.w / float(hours) > 64 ? 1 : 2;
@@ -121,7 +131,7 @@ void Ui::time_line() {
     pen.line({at_x, foot}, {at_x, foot + 8}, theme.ink, look::stroke::kLine);
     const std::string text = clock_text(hour * 60);
     const float half = pen.width(text, Face::regular, type::kTick) / 2;
-    bool free = std::isnan(midnight) || std::abs(x_of(midnight) - at_x) > half + midnight_w / 2;
+    bool free = std::isnan(midnight) || midnight_above || std::abs(midnight_mid - at_x) > half + midnight_half + 6;
     for (const TimeEdge& edge : edges) free = free && std::abs(x_of(edge.at_min) - at_x) > half + 4;
     if (hour % step == 0 && free && at_x - half >= box.x && at_x + half <= box.right())
       pen.text(at_x, foot + 25, text, Face::regular, type::kTick, theme.ink2, look::Align::centre);
@@ -133,11 +143,8 @@ void Ui::time_line() {
     const Point mark[] = {{at_x, top - 4}, {at_x, foot}};
     pen.dashed(mark, look::stroke::kDash, theme.blue, look::stroke::kLine);
     sentence += ", UTC midnight at " + clock_text(midnight);
-    const std::string text = "UTC midnight";
-    const float half = pen.width(text, Face::bold, type::kTick) / 2;
-    const float mid = std::clamp(at_x, box.x + half, box.right() - half);
-    const bool above = mid - half > leave_right + 8;  // else below the line, where its hour leaves room
-    pen.text(mid, above ? top - 10 : foot + 25, text, Face::bold, type::kTick, theme.blue, look::Align::centre);
+    pen.text(midnight_mid, midnight_above ? top - 10 : foot + 25, midnight_text, Face::bold, type::kTick,
+             theme.blue, look::Align::centre);
   }
   if (battery_known)
     sentence += ", battery until " + clock_text(lasts.value) + ", " +
@@ -157,7 +164,7 @@ void Ui::time_line() {
     pen.line({x_of(starts), line_y}, {end_x, line_y}, colour, look::stroke::kChainStrip);
     pen.sign(sign_of(state), {std::min(end_x, box.right() - 10), line_y}, look::sign::kList);
     const bool right_of = end_x + 20 + text_w <= box.right();
-    pen.text(right_of ? end_x + 18 : std::max(box.x, std::min(end_x, box.right()) - 18),
+    pen.text(right_of ? end_x + 18 : std::max(box.x + text_w, std::min(end_x, box.right()) - 18),
              right_of ? line_y + 6 : line_y - 12, text, Face::bold, type::kLabel, colour,
              right_of ? look::Align::left : look::Align::right);
   }

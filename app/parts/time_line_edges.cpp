@@ -132,6 +132,9 @@ void Ui::time_line_edges(const TimeScale& scale, Box bar) {
   const auto room = std::size_t((row.w + space::kGap) / (space::kTarget + space::kGap));
   for (std::size_t i = edges.size(); i-- > 0 && edges.size() > room;)
     if (edges[i].stint >= 0) edges.erase(edges.begin() + std::ptrdiff_t(i));
+  // still too many: set-up and pack-down have levers of their own
+  for (const char* lesser : {"timeline:packs", "timeline:starts"})
+    if (edges.size() > room) std::erase_if(edges, [&](const TimeEdge& edge) { return edge.id == lesser; });
   const double px_per_min = double(bar.w) / (scale.to_min - scale.from_min);
   const auto x_of = [&](double minute) { return bar.x + float((minute - scale.from_min) * px_per_min); };
   std::vector<float> wanted;

@@ -140,6 +140,8 @@ void draw_bar(Ui& ui, const Fit& fit, Point at, float most_px) {
                                             std::tuple{text, at.x + length, look::Align::centre}}) {
     const float width = ui.pen.width(words, Face::regular, type::kTick);
     const float left = align == look::Align::left ? bar_x : bar_x - width / 2;
+    if (align == look::Align::left && length - ui.pen.width(text, Face::regular, type::kTick) / 2 < width + 6)
+      continue;  // a bar so short is told by its length
     ui.pen.fill({left - 2, at.y + 11, width + 4, 18}, ui.theme.veil, 2);
     ui.pen.text(left, at.y + 25, words, Face::regular, type::kTick, ui.theme.ink2);
   }

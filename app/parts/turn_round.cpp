@@ -43,9 +43,11 @@ std::string price_of(const Session& session, const Answer& answer) {
   return text;
 }
 
-/// Six links in a row, each with what the answer does to it.
-void links_row(Ui& ui, const Answer& answer, float x, float y, float step) {
+/// Six links in a row, or three over three, each with what the answer does to it.
+void links_row(Ui& ui, const Answer& answer, float x, float y, float step, bool two_rows) {
+  const float left = x;
   for (const Link link : kChain) {
+    if (two_rows && link == Link::antenna) x = left, y += 34;
     const Touch touch = touched(ui.session.outlook(), answer.outlook, link);
     ui.pen.icon(icon_of(link), x, y, 22, touch == Touch::same ? ui.theme.ink2 : ui.theme.ink);
     const look::Delta delta = touch == Touch::better  ? look::Delta::better
@@ -80,14 +82,21 @@ void Ui::turn_target() {
   const Style& style = session.style();
   const std::string name(row_of.name);
   const Figure& now = session.outlook()[turn.reading];
-  pen.text(x, y + 20, name + " to reach", Face::bold, type::kBody, theme.ink);
+  const int name_lines = pen.paragraph(x, y + 20, w, name + " to reach", Face::bold, type::kBody, theme.ink);
+  gap(float(name_lines - 1) * type::line_height(type::kBody));
   if (std::isfinite(now.value))
     pen.text(x, y + 42, "plan " + figure_text(turn.reading, now, style), Face::regular, type::kLabel, theme.ink2);
   gap(50);
-  const Box box = take(64);
-  const Box less{box.x, box.y + 4, 56, 56}, more{box.right() - 56, box.y + 4, 56, 56};
   const std::string text = goal_text(turn, style);
-  pen.figure(box.mid_x(), look::Pen::centred(box.mid_y(), type::kFigure), text, type::kFigure, theme.ink,
+  const float hand_size = slim() ? 48 : 56;
+  const float goal_room = w - 2 * hand_size - 24;
+  float goal_size = type::kFigure;
+  for (const float smaller : {type::kValue, type::kLead, type::kTick})
+    if (goal_size > smaller && pen.figure_width(text, goal_size) > goal_room) goal_size = smaller;
+  const Box box = take(64);
+  const float hand_y = box.mid_y() - hand_size / 2;
+  const Box less{box.x, hand_y, hand_size, hand_size}, more{box.right() - hand_size, hand_y, hand_size, hand_size};
+  pen.figure(box.mid_x(), look::Pen::centred(box.mid_y(), goal_size), text, goal_size, theme.ink,
              look::Align::centre);
   mirror::Node record;
   record.role = Role::slider;
@@ -101,9 +110,9 @@ void Ui::turn_target() {
   target(std::move(record), {less.right() + 8, box.y + 4, more.x - less.right() - 16, 56}, 10);
   int steps = 0;
   if (icon_button(less, "turn:less", "Less " + name, Icon::minus, theme.ink)) --steps;
-  pen.ring({less.mid_x(), less.mid_y()}, 26, theme.ink, look::stroke::kRule);
+  pen.ring({less.mid_x(), less.mid_y()}, hand_size / 2 - 2, theme.ink, look::stroke::kRule);
   if (icon_button(more, "turn:more", "More " + name, Icon::plus, theme.ink)) ++steps;
-  pen.ring({more.mid_x(), more.mid_y()}, 26, theme.ink, look::stroke::kRule);
+  pen.ring({more.mid_x(), more.mid_y()}, hand_size / 2 - 2, theme.ink, look::stroke::kRule);
   if (const auto step = asked.steps.find("turn:wanted"); step != asked.steps.end()) steps += step->second;
   double wanted = turn.wanted + steps * turn.step;
   if (const auto set = asked.set.find("turn:wanted"); set != asked.set.end()) wanted = set->second;
@@ -121,8 +130,10 @@ void Ui::turn_choices() {
     const std::string name(lever(id).name), node_id = "turn:may:" + std::string(lever(id).key);
     const auto at = std::find(turn.may.begin(), turn.may.end(), id);
     const bool on = at != turn.may.end();
-    const Box box = take(50);
-    const Box tick{box.x, box.y + 9, 32, 32};
+    const std::vector<std::string_view> lines = pen.lines(name, w - 52, Face::regular, type::kBody);
+    const float step = type::line_height(type::kBody);
+    const Box box = take(std::max(50.0F, float(lines.size()) * step + 14));
+    const Box tick{box.x, box.mid_y() - 16, 32, 32};
     if (on) {
       pen.fill(tick, theme.holds, 6);
       const look::Point strokes[] = {
@@ -131,7 +142,11 @@ void Ui::turn_choices() {
     } else {
       pen.outline(tick, theme.ink, look::stroke::kRule, 6);
     }
-    pen.text(box.x + 48, look::Pen::centred(box.mid_y(), type::kBody), name, Face::regular, type::kBody, theme.ink);
+    float name_base = look::Pen::centred(box.mid_y(), type::kBody) - step * float(lines.size() - 1) / 2;
+    for (const std::string_view line : lines) {
+      pen.text(box.x + 48, name_base, line, Face::regular, type::kBody, theme.ink);
+      name_base += step;
+    }
     mirror::Node record;
     record.role = Role::button;
     record.id = node_id;
@@ -179,54 +194,84 @@ void Ui::turn_answers() {
     const Lever& lever_row = lever(answer.lever);
     const std::string name(lever_row.name), id = "turn:take:" + std::string(lever_row.key);
     if (!answer.trouble.empty()) {
-      const Box box = take(64);
-      pen.text(box.x, box.y + 26, name, Face::bold, type::kBody, theme.ink);
-      pen.sign(look::Sign::fails, {box.x + 9, box.y + 46}, 8);
-      const std::string words = pen.elided(answer.trouble, box.w - 30, Face::regular, type::kLabel);
-      pen.text(box.x + 26, box.y + 52, words, Face::regular, type::kLabel, theme.ink2);
+      const float names = float(pen.lines(name, w, Face::bold, type::kBody).size()) - 1;
+      const float words = float(pen.lines(answer.trouble, w - 30, Face::regular, type::kLabel).size()) - 1;
+      const float rest = names * type::line_height(type::kBody);
+      const Box box = take(64 + rest + words * type::line_height(type::kLabel));
+      pen.paragraph(box.x, box.y + 26, w, name, Face::bold, type::kBody, theme.ink);
+      pen.sign(look::Sign::fails, {box.x + 9, box.y + 46 + rest}, 8);
+      pen.paragraph(box.x + 26, box.y + 52 + rest, box.w - 30, answer.trouble, Face::regular, type::kLabel,
+                    theme.ink2);
       node(Role::text, id, name + ": " + answer.trouble, box);
       continue;
     }
-    const bool narrow = w < 420;
-    const Box box = take(narrow ? 140 : 112);
-    const ImU32 fill = hand.down(id) ? theme.fold : theme.paper;
-    if (hand.down(id)) pen.fill(box, fill);
-    pen.push_ground(fill);
     const std::string before = value_text(session.plan(), answer.lever, style);
     const std::string change = change_text(before, answer.said);
-    const bool own_line =
-        pen.width(name, Face::bold, type::kBody) + pen.figure_width(change, type::kValue) > box.w - 20;
-    pen.text(box.x, box.y + 28, name, Face::bold, type::kBody, theme.ink);
-    pen.figure(box.right(), box.y + (own_line ? 58 : 30), change, type::kValue, theme.ink, look::Align::right);
+    const std::string price = price_of(session, answer);
     const State state =
         answer.outlook[turn.reading].state == State::none || answer.outlook[turn.reading].state == State::unknown
             ? standing(answer.outlook, row_of.link).state
             : answer.outlook[turn.reading].state;
-    const float second = box.y + (own_line ? 60 : 58);
-    pen.sign(sign_of(state), {box.x + 10, second - 6}, 9);
-    const float word_w =
-        pen.text(box.x + 28, second, state_word(state), Face::bold, type::kBody, colour_of(theme, state));
-    const std::string price = price_of(session, answer);
-    if (own_line) {
-      pen.text(box.x, second + 24, pen.elided(price, box.w, Face::regular, type::kLabel), Face::regular,
-               type::kLabel, theme.ink2);
-    } else {
-      pen.text(box.x + 38 + word_w, second, pen.elided(price, box.w - 44 - word_w, Face::regular, type::kLabel),
-               Face::regular, type::kLabel, theme.ink2);
-    }
+    // from the top down: name with the change beside or under it, state with the price beside or under it, links
+    const float step = type::line_height(type::kBody), small = type::line_height(type::kLabel);
+    const bool own_line =
+        pen.width(name, Face::bold, type::kBody) + pen.figure_width(change, type::kValue) > w - 20;
+    const std::vector<std::string_view> names =
+        pen.lines(name, own_line ? w : w - pen.figure_width(change, type::kValue), Face::bold, type::kBody);
+    const bool fits = pen.figure_width(change, type::kValue) <= w;
+    const std::vector<std::string_view> changes = pen.lines(change, w, Face::bold, type::kBody);
+    const float change_h = !own_line ? 0 : fits ? 32 : step * float(changes.size());
+    const float word_w = pen.width(state_word(state), Face::bold, type::kBody);
+    const bool price_below = 44 + word_w + pen.width(price, Face::regular, type::kLabel) > w;
+    const std::vector<std::string_view> prices =
+        pen.lines(price, price_below ? w : w - 44 - word_w, Face::regular, type::kLabel);
     const Figure& chance = answer.outlook[R::pace_chance_of_target_pct];
     const std::string chance_text = figure_text(R::pace_chance_of_target_pct, chance, style);
-    const float third = box.bottom() - 36;
     const float chance_w = chance_text.empty() ? 0 : pen.figure_width(chance_text, type::kLead) + 12;
-    if (!chance_text.empty())
-      pen.figure(box.right(), third + 20, chance_text, type::kLead, theme.ink, look::Align::right);
+    const bool chance_below = w - chance_w < 6 * 42;
+    const bool two_rows = w < 6 * 42;
+    const float names_h = step * float(names.size() - 1);
+    const float height = 28 + names_h + change_h + 30 + (price_below ? small * float(prices.size()) : 0) + 18 +
+                         (two_rows ? 68 : 34) + (chance_below && !chance_text.empty() ? 30 : 0);
+    const Box box = take(height);
+    const ImU32 fill = hand.down(id) ? theme.fold : theme.paper;
+    if (hand.down(id)) pen.fill(box, fill);
+    pen.push_ground(fill);
+    float base = box.y + 28;
+    for (const std::string_view line : names) {
+      pen.text(box.x, base, line, Face::bold, type::kBody, theme.ink);
+      base += step;
+    }
+    base -= step;
+    if (!own_line) {
+      pen.figure(box.right(), base + 2, change, type::kValue, theme.ink, look::Align::right);
+    } else if (fits) {
+      base += 32;
+      pen.figure(box.right(), base, change, type::kValue, theme.ink, look::Align::right);
+    } else {
+      for (const std::string_view line : changes) {
+        base += step;
+        pen.text(box.right(), base, line, Face::bold, type::kBody, theme.ink, look::Align::right);
+      }
+    }
+    base += 30;
+    pen.sign(sign_of(state), {box.x + 10, base - 6}, 9);
+    pen.text(box.x + 28, base, state_word(state), Face::bold, type::kBody, colour_of(theme, state));
+    for (const std::string_view line : prices) {
+      if (price_below) base += small;
+      pen.text(price_below ? box.x : box.x + 38 + word_w, base, line, Face::regular, type::kLabel, theme.ink2);
+    }
+    const float links_y = base + 14;
     const float words_w = pen.width("chance", Face::regular, type::kLabel);
-    const bool with_words = !chance_text.empty() && box.w - chance_w - words_w > 6 * 52;
+    const bool with_words = !chance_text.empty() && (chance_below || box.w - chance_w - words_w > 6 * 52);
+    const float chance_base = chance_below ? box.bottom() - 10 : links_y + 20;
+    if (!chance_text.empty())
+      pen.figure(box.right(), chance_base, chance_text, type::kLead, theme.ink, look::Align::right);
     if (with_words)
-      pen.text(box.right() - chance_w, third + 19, "chance", Face::regular, type::kLabel, theme.ink2,
+      pen.text(box.right() - chance_w, chance_base - 1, "chance", Face::regular, type::kLabel, theme.ink2,
                look::Align::right);
-    links_row(*this, answer, box.x, third,
-              std::min(64.0F, (box.w - chance_w - (with_words ? words_w + 10 : 0)) / 6));
+    const float links_w = chance_below ? box.w : box.w - chance_w - (with_words ? words_w + 10 : 0);
+    links_row(*this, answer, box.x, links_y, std::min(64.0F, links_w / (two_rows ? 3 : 6)), two_rows);
     pen.pop_ground();
     mirror::Node record;
     record.role = Role::button;

@@ -11,12 +11,13 @@ namespace {
 using platform::Key;
 
 /// Without controls, outer blanks and what is beyond the most.
-std::string tidy(std::string_view text, std::size_t most_chars) {
-  std::string clean = clean_text(text, std::string_view::npos);
-  const std::size_t from = clean.find_first_not_of(' ');
+std::string tidy(std::string_view text, std::size_t most_chars, bool lines) {
+  const auto cleaned = lines ? clean_lines : clean_text;
+  std::string clean = cleaned(text, std::string_view::npos);
+  const std::size_t from = clean.find_first_not_of(" \n");
   if (from == std::string::npos) return {};
-  clean = clean.substr(from, clean.find_last_not_of(' ') - from + 1);
-  return clean_text(clean, most_chars);
+  clean = clean.substr(from, clean.find_last_not_of(" \n") - from + 1);
+  return cleaned(clean, most_chars);
 }
 
 std::size_t chars_of(std::string_view text) {
@@ -26,7 +27,9 @@ std::size_t chars_of(std::string_view text) {
 
 }  // namespace
 
-void Typing::drawn(const TextField& field) { next_[field.id] = {field.value, field.most_chars, field.commit}; }
+void Typing::drawn(const TextField& field) {
+  next_[field.id] = {field.value, field.most_chars, field.lines, field.commit};
+}
 
 void Typing::end_frame() {
   if (const auto at = fields_.find(id_); at != fields_.end() && edited_) next_.insert(*at);
@@ -69,7 +72,7 @@ void Typing::commit(const std::string& id, const std::string& text) {
   const auto found = fields_.find(id);
   if (found == fields_.end()) return;
   const Known field = found->second;  // what it does may draw the fields anew
-  const std::string clean = tidy(text, field.most_chars);
+  const std::string clean = tidy(text, field.most_chars, field.lines > 1);
   std::string why = field.commit(clean);
   if (why.empty()) {
     refused_.erase(id);
@@ -96,7 +99,7 @@ bool Typing::key(const platform::KeyPress& press) {
   const auto move_to = [&](std::size_t byte) { put_caret(byte, press.shift); };
   switch (press.key) {
     case Key::enter:
-      commit(id_, text_);
+      many_lines() ? new_line() : commit(id_, text_);
       return true;
     case Key::escape:
     case Key::undo:
@@ -143,9 +146,11 @@ bool Typing::key(const platform::KeyPress& press) {
       return true;
     case Key::up:
     case Key::down:
+      if (many_lines()) move_to(other_line(press.key == Key::up ? -1 : 1));
+      return true;
     case Key::page_up:
     case Key::page_down:
-      return true;  // a field of one line has nowhere to go
+      return true;  // nowhere to go
     case Key::tab:
     case Key::redo:
       return false;
@@ -161,9 +166,10 @@ void Typing::put_caret(std::size_t byte, bool select) {
 void Typing::insert(std::string_view text) {
   const auto field = fields_.find(id_);
   const std::size_t most = field != fields_.end() ? field->second.most_chars : 0;
-  std::string clean = clean_text(text, std::string_view::npos);
+  const auto cleaned = many_lines() ? clean_lines : clean_text;
+  std::string clean = cleaned(text, std::string_view::npos);
   const std::size_t rest = chars_of(text_) - chars_of(std::string_view(text_).substr(first(), last() - first()));
-  if (most > 0) clean = clean_text(clean, most > rest ? most - rest : 0);
+  if (most > 0) clean = cleaned(clean, most > rest ? most - rest : 0);
   if (clean.empty()) return;
   const std::size_t from = first();
   text_.replace(from, last() - from, clean);
@@ -176,6 +182,29 @@ void Typing::erase(std::size_t from, std::size_t to) {
   text_.erase(from, to - from);
   caret_ = anchor_ = from;
   edited_ = true;
+}
+
+bool Typing::many_lines() const {
+  const auto field = fields_.find(id_);
+  return field != fields_.end() && field->second.lines > 1;
+}
+
+void Typing::new_line() { insert("\n"); }
+
+std::size_t Typing::other_line(int by) const {
+  const auto start_of = [&](std::size_t byte) {
+    const std::size_t at = byte == 0 ? std::string::npos : text_.rfind('\n', byte - 1);
+    return at == std::string::npos ? 0 : at + 1;
+  };
+  const std::size_t start = start_of(caret_), into = caret_ - start;
+  if (by < 0 && start == 0) return 0;
+  const std::size_t end = text_.find('\n', caret_);
+  if (by > 0 && end == std::string::npos) return text_.size();
+  const std::size_t first = by < 0 ? start_of(start - 1) : end + 1;
+  const std::size_t last = std::min(text_.find('\n', first), text_.size());
+  std::size_t byte = std::min(first + into, last);
+  while (byte > first && byte < text_.size() && (static_cast<unsigned char>(text_[byte]) & 0xC0) == 0x80) --byte;
+  return byte;
 }
 
 void Typing::select_all() {

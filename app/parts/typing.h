@@ -18,8 +18,10 @@ struct TextField {
   std::string value;  // what is set
   std::string hint;   // a line under it while nothing is wrong; may be empty
   std::size_t most_chars = 80;
-  /// Takes the text, cleaned of controls and outer blanks, or says why it cannot be. Called at any time while the
-  /// field is on screen: it must hold nothing that lives for one frame only.
+  int lines = 1;  // drawn high; more than one: the text may hold line breaks
+  /// Takes the text, cleaned of controls (breaks stay where there are lines) and outer blanks, or says why it
+  /// cannot be. Called at any time while the field is on screen: it must hold nothing that lives for one frame
+  /// only.
   std::function<std::string(const std::string&)> commit;
 };
 
@@ -58,6 +60,7 @@ class Typing {
   struct Known {
     std::string value;
     std::size_t most_chars = 0;
+    int lines = 1;
     std::function<std::string(const std::string&)> commit;
   };
   struct Refused {
@@ -66,6 +69,10 @@ class Typing {
   void insert(std::string_view text);
   void erase(std::size_t from, std::size_t to);
   void select_all();
+  void new_line();
+  /// The same distance from its start in the line above or below; breaks alone part lines here.
+  std::size_t other_line(int by) const;
+  bool many_lines() const;
   std::size_t before(std::size_t byte) const;
   std::size_t after(std::size_t byte) const;
 

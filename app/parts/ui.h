@@ -22,7 +22,8 @@ struct TimeScale;
 /// Requests of a keyboard or an assistive technology, by id; a press goes through Hand.
 struct Asked {
   std::map<std::string, double, std::less<>> set;
-  std::map<std::string, int, std::less<>> steps;  // +1, -1, +10, ...
+  std::map<std::string, int, std::less<>> steps;          // +1, -1, +10, ...
+  std::map<std::string, std::string, std::less<>> typed;  // a digit pressed on a number: the keypad opens with it
 };
 
 struct Plot;
@@ -43,8 +44,13 @@ class Ui {
   const look::Box surface;  // logical px, safe area taken off
   const look::Layout layout;
   const double now_s;
-  float margin() const { return phone() ? look::space::kMarginPhone : look::space::kMarginTablet; }
+  float margin() const {
+    return slim() ? look::space::kMarginSlim : phone() ? look::space::kMarginPhone : look::space::kMarginTablet;
+  }
   bool phone() const { return layout == look::Layout::phone; }
+  /// Large letters on a small surface: not even a phone's width, or too little height for anything to stand still.
+  bool slim() const { return surface.w < look::kSlimWidth; }
+  bool low() const { return phone() && surface.h < look::kLowHeight; }
 
   // --- the column that parts fill from the top down
   float x = 0, w = 0, y = 0;
@@ -110,6 +116,8 @@ class Ui {
     bool ticked = false, round = false;  // round: something to look at; else something to do
   };
   bool tick_row(const TickRow& row);  // tick_row.cpp; true when it was tapped
+  static constexpr float kTickMark = 30;
+  void tick_mark(look::Box mark, bool ticked, bool round);
 
   // --- levers (lever.cpp, keypad.cpp)
   void slider(L id);                // the whole control
@@ -156,7 +164,8 @@ class Ui {
   void check_panel();       // check_panel.cpp
   void time_line();         // time_line.cpp: arrival to leave-by, the battery under it
   void what_ifs(int most);  // what_ifs.cpp: one step of each lever that helps
-  void kit_list();          // kit_list.cpp: what is carried, its spares, what else may come
+  void kit_list();          // kit_list.cpp: what is carried, ticked, its spares
+  void kit_at_hand();       // kit_list.cpp: its weight, what is missing, what helps, what else may come
   /// cautions.cpp: what to look at, to do, to know; on another link's sheet those that it raises.
   void cautions(Link link);
   void may_transmit();  // cautions.cpp: may one transmit here, in one line

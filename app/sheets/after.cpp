@@ -67,17 +67,28 @@ bool adopt_chip(Ui& ui, const Beside& row, Box box) {
 
 void one_row(Ui& ui, const Beside& row) {
   const Style& style = ui.session.style();
-  const bool narrow = ui.w < 560;
-  const Box box = ui.take(narrow ? (row.can_adopt ? 78.0F : 66.0F) : (row.can_adopt ? 56.0F : 42.0F));
+  const bool narrow = ui.w < 560, slim = ui.w < 340;
+  const std::vector<std::string_view> names =
+      ui.pen.lines(row.name, narrow ? ui.w : ui.w * 0.3F, row.can_adopt ? Face::bold : Face::regular, type::kBody);
+  const float rest = narrow ? type::line_height(type::kBody) * float(names.size() - 1) : 0;
+  const float slim_h = row.can_adopt ? 86 + space::kTarget : 86;
+  const Box box = ui.take(slim     ? slim_h + rest
+                          : narrow ? (row.can_adopt ? 78.0F : 66.0F) + rest
+                                   : (row.can_adopt ? 56.0F : 42.0F));
   const std::string planned = say(row, row.planned, style), happened = say(row, row.happened, style);
   const float base = narrow ? box.y + 24 : look::Pen::centred(box.mid_y(), type::kBody);
-  ui.pen.text(box.x, base, row.name, row.can_adopt ? Face::bold : Face::regular, type::kBody, ui.theme.ink);
-  const float figures = narrow ? box.y + 52 : base;
+  float name_base = base - (narrow ? 0 : 11 * float(names.size() - 1));
+  for (const std::string_view line : names) {
+    ui.pen.text(box.x, name_base, line, row.can_adopt ? Face::bold : Face::regular, type::kBody, ui.theme.ink);
+    name_base += narrow ? type::line_height(type::kBody) : 22;
+  }
+  const float figures = narrow ? box.y + 52 + rest : base;
   const float planned_x = narrow ? box.x + 70 : box.x + box.w * 0.46F;
   const float happened_x = narrow ? box.x + 150 : box.x + box.w * 0.62F;
   ui.pen.figure(planned_x, figures, planned, type::kLead, ui.theme.pin, Align::right);
   ui.pen.figure(happened_x, figures, happened, type::kLead, ui.theme.ink, Align::right);
-  draw_change(ui, row, happened_x + 16, figures);
+  // slim: the change below the figures it is the change of
+  draw_change(ui, row, slim ? box.x : happened_x + 16, slim ? figures + 24 : figures);
   mirror::Node& node = ui.node(Role::row, "beside:" + row.key,
                                row.name + ": planned " + planned + ", happened " +
                                    (std::isfinite(row.happened) ? happened : "not measured") +
@@ -85,7 +96,11 @@ void one_row(Ui& ui, const Beside& row) {
                                box);
   node.value.clear();
   if (row.can_adopt) {
-    const Box chip{box.right() - kChipWide, (narrow ? box.y + 26 : box.mid_y() - 24), kChipWide, space::kTarget};
+    const Box chip{box.right() - kChipWide,
+                   (slim     ? box.bottom() - space::kTarget - 4
+                    : narrow ? box.y + 26 + rest
+                             : box.mid_y() - 24),
+                   kChipWide, space::kTarget};
     if (adopt_chip(ui, row, chip)) {
       auto& adopted = ui.session.view.adopted;
       if (adopted.erase(row.key) == 0) adopted.insert(row.key);
@@ -140,9 +155,11 @@ void again(Ui& ui, const std::vector<Beside>& rows) {
     ui.paragraph("Its chance is not known.", "after:again:none", ui.theme.ink2);
   } else {
     const auto line = [&](const char* id, const std::string& words, double pct, ImU32 colour) {
-      const Box box = ui.take(40);
       const std::string text = say_quantity(pct, Unit::percent, 0, session.style());
-      ui.pen.text(box.x, box.y + 26, words, Face::regular, type::kBody, colour);
+      const float room = ui.w - ui.pen.figure_width(text, type::kValue) - 12;
+      const float lines = float(ui.pen.lines(words, room, Face::regular, type::kBody).size());
+      const Box box = ui.take(16 + 24 * lines);
+      ui.pen.paragraph(box.x, box.y + 26, room, words, Face::regular, type::kBody, colour);
       ui.pen.figure(box.right(), box.y + 28, text, type::kValue, colour, Align::right);
       ui.node(Role::text, id, "Chance of " + target + ", " + words + ": " + text, box);
     };
@@ -202,18 +219,41 @@ void measured(Ui& ui) {
 void counted(Ui& ui) {
   const Session& session = ui.session;
   const Live now = parts::live(session);
-  const Box box = ui.take(60);
   const std::string count = std::to_string(now.counted);
   const bool enough = now.counts >= now.target;
-  const float count_w = ui.pen.figure(box.x, box.y + 44, count, type::kHeadline, ui.theme.ink);
   const std::string words =
       "of " + std::to_string(now.target) + " contacts: " + (enough ? "it counted" : "not enough");
-  ui.pen.text(box.x + count_w + 16, box.y + 42, words, Face::bold, type::kLabel, ui.theme.ink);
+  const float count_room = ui.w - ui.pen.figure_width(count, type::kHeadline) - 16;
+  const float count_lines = float(ui.pen.lines(words, count_room, Face::bold, type::kLabel).size());
+  const Box box = ui.take(60 + 21 * (count_lines - 1));
+  const float count_w = ui.pen.figure(box.x, box.y + 44, count, type::kHeadline, ui.theme.ink);
+  ui.pen.paragraph(box.x + count_w + 16, box.y + 42, count_room, words, Face::bold, type::kLabel, ui.theme.ink);
   ui.node(Role::text, "after:count", count + " " + words, box);
   constexpr float kHigh = 40;
   int shown = now.counted;
   while (shown > 0 && look::Pen::tally_width(kHigh, shown, 0) > ui.w) --shown;
   ui.pen.tally(ui.x, ui.take(kHigh + 16).y, kHigh, shown, 0, ui.theme.ink, ui.theme.ink2);
+}
+
+/// An outing that was ended stands in the history by itself; one whose day went by only when the person says so.
+void kept_in_history(Ui& ui) {
+  Session& session = ui.session;
+  if (session.phase() != Phase::after) return;
+  ui.section("Earlier outings", "after:history");
+  if (session.in_history()) {
+    ui.paragraph("It stands among them and counts for the usual pace of the next.", "after:kept", ui.theme.ink2);
+  } else if (session.past_trouble().empty()) {
+    if (ui.button("after:keep", "Count it among them", parts::Weight::plain, Icon::plus)) {
+      session.put_into_history();
+      ui.wake_at(ui.now_s);
+    }
+  } else {
+    ui.paragraph(session.past_trouble(), "after:past_trouble", ui.theme.fails);
+  }
+  ui.gap();
+  if (ui.button("after:open_history", "Look at all of them", parts::Weight::plain, Icon::contacts))
+    open_history(ui);
+  ui.gap(16);
 }
 
 void to_take_along(Ui& ui, const std::vector<Beside>& rows) {
@@ -232,11 +272,12 @@ void to_take_along(Ui& ui, const std::vector<Beside>& rows) {
 
 void after(Ui& ui) {
   Session& session = ui.session;
-  ui.chain_strip(Link::contacts);
+  if (!ui.low()) ui.chain_strip(Link::contacts);
   const Box all{ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y};
   ui.open_group(Role::main, "main", "After the outing", all);
   const std::vector<Beside> rows = planned_beside_happened(session.plan(), session.now());
   ui.begin_scroll("after", all);
+  if (ui.low()) ui.chain_strip(Link::contacts);
   const float margin = ui.margin(), wide = all.w - 2 * margin;
   const bool two = wide > 860;
   const float first_w = two ? wide * 0.66F - 18 : wide, top = ui.y + 8;
@@ -258,6 +299,7 @@ void after(Ui& ui) {
     counted(ui);
     ui.rule();
     again(ui, rows);
+    kept_in_history(ui);
     to_take_along(ui, rows);
     ui.y = std::max(ui.y, first_bottom);
   }

@@ -17,17 +17,27 @@ void open_check(Ui& ui, const Check& check) {
   view.panel = Panel::check;
   view.check = &check;
   view.check_given.assign(check.inputs.size(), Value{});
+  view.input.reset();
+  view.along.reset();
   ui.hand.scroll_to("check:scroll", 0);
   ui.wake_at(ui.now_s);
 }
 
 void head(Ui& ui, const LinkSheet& sheet) {
-  const float top = ui.y;
-  ui.title(link_name(sheet.link), "sheet");
+  const float top = ui.y, width = ui.w;
+  // Why stands beside the title, or below it where that would break the link's name
+  constexpr float kWhy = 100;
+  const std::string_view title = link_name(sheet.link);
+  const bool beside_title =
+      !look::Pen::breaks_word(ui.pen.lines(title, width - kWhy, look::Face::bold, type::kValue));
+  if (sheet.headline != R::count && beside_title) ui.w -= kWhy;
+  ui.title(title, "sheet");
+  ui.w = width;
   if (sheet.headline == R::count) return;
+  const Box why_box = beside_title ? Box{ui.right() - 92, top - 4, 92, 48} : ui.take(48);
   const std::string name = lower_first(std::string(reading(sheet.headline).name));
-  if (ui.button_in({ui.right() - 92, top - 4, 92, 48}, "why:headline", "Why", parts::Weight::plain, Icon::why,
-                   type::kBody, true, "Why this " + name)) {
+  if (ui.button_in(why_box, "why:headline", "Why", parts::Weight::plain, Icon::why, type::kBody, true,
+                   "Why this " + name)) {
     ui.session.view.panel = Panel::why;
     ui.session.view.why = sheet.headline;
     ui.wake_at(ui.now_s);
@@ -77,6 +87,7 @@ void lever_or_list(Ui& ui, L id) {
   if (ui.row(std::string(row.key) + ":row", row.name, value, value, open ? 1 : 0)) {
     ui.session.view.panel = Panel::choices;
     ui.session.view.lever = id;
+    ui.session.view.sought.clear();
     ui.hand.scroll_to("choices", 0);
     ui.wake_at(ui.now_s);
   }
@@ -108,6 +119,7 @@ void levers(Ui& ui, const LinkSheet& sheet, bool with_slider, bool turn_here) {
     ui.cautions(sheet.link);
     ui.gap();
   }
+  if (sheet.at_hand) sheet.at_hand(ui);
   for (const L id : sheet.levers) lever_or_list(ui, id);
   ui.gap();
   if (turn_here) turn_offer(ui, sheet);
@@ -120,17 +132,25 @@ void levers(Ui& ui, const LinkSheet& sheet, bool with_slider, bool turn_here) {
 }
 
 void choices(Ui& ui) {
+  const bool low = ui.low();
+  if (low) ui.begin_scroll("choices", {ui.x, ui.y, ui.w, ui.surface.bottom() - ui.y - 8});
   const std::string name(lever(ui.session.view.lever).name);
-  const Box head_box = ui.take(48);
-  ui.pen.text(head_box.x, look::Pen::centred(head_box.mid_y(), type::kLead), name, look::Face::bold, type::kLead,
-              ui.theme.ink);
+  const std::vector<std::string_view> lines = ui.pen.lines(name, ui.w - 56, look::Face::bold, type::kLead);
+  const float step = type::line_height(type::kLead);
+  const Box head_box = ui.take(std::max(48.0F, float(lines.size()) * step + 6));
+  float base = look::Pen::centred(head_box.mid_y(), type::kLead) - float(lines.size() - 1) * step / 2;
+  for (const std::string_view line : lines) {
+    ui.pen.text(head_box.x, base, line, look::Face::bold, type::kLead, ui.theme.ink);
+    base += step;
+  }
   ui.node(Role::heading, "choices:title", name, head_box).level = 2;
   if (ui.icon_button({head_box.right() - 48, head_box.y, 48, 48}, "choices:close", "Close", Icon::close,
                      ui.theme.ink)) {
     ui.session.view.panel = Panel::none;
     ui.wake_at(ui.now_s);
   }
-  ui.begin_scroll("choices", {ui.x, ui.y, ui.w, ui.surface.bottom() - ui.y - 8});
+  if (!low) ui.begin_scroll("choices", {ui.x, ui.y, ui.w, ui.surface.bottom() - ui.y - 8});
+  ui.column(ui.x, ui.w - 8, ui.y);  // beside the mark of where one is
   ui.lever_list(ui.session.view.lever);
   ui.end_scroll();
 }
@@ -160,10 +180,11 @@ void panel_here(Ui& ui) {
 /// One column: on a phone the open slider is fixed at the foot, everything else scrolls above it.
 void one_column(Ui& ui, const LinkSheet& sheet, Box area) {
   const Panel panel = ui.session.view.panel;
-  const bool foot = ui.phone() && sheet.slider != L::count && panel != Panel::turned;
+  const bool foot = ui.phone() && !ui.low() && sheet.slider != L::count && panel != Panel::turned;
   ui.column(area.x, area.w, area.y);
   const float foot_h = foot ? ui.slider_height(sheet.slider) + 16 : 0.0F;
   ui.begin_scroll("sheet", {ui.surface.x, area.y, ui.surface.w, area.h - foot_h});
+  if (ui.low()) ui.chain_strip(sheet.link);  // with little height nothing stands still
   ui.column(area.x, area.w, ui.y + 4);
   if (panel == Panel::turned) {
     ui.turn_target();
@@ -238,21 +259,24 @@ void two_columns(Ui& ui, const LinkSheet& sheet, Box area) {
 }  // namespace
 
 void link_sheet(Ui& ui, const LinkSheet& sheet) {
-  ui.chain_strip(sheet.link);
   const Panel panel = ui.session.view.panel;
+  const bool on_side = ui.layout == look::Layout::on_side;
+  const bool narrow = ui.phone() || ui.layout == look::Layout::portrait;
+  const bool typing = panel == Panel::keypad || panel == Panel::choices;
+  const bool alone = panel == Panel::check || (panel == Panel::why && narrow) || (typing && ui.phone());
+  // with little height the chain scrolls with the sheet, and gives way to a panel
+  if (!ui.low()) ui.chain_strip(sheet.link);
   const Box area{ui.surface.x + ui.margin(), ui.y + 4, ui.surface.w - 2 * ui.margin(),
                  ui.surface.bottom() - ui.y - 4};
   ui.open_group(Role::main, "main", std::string(link_name(sheet.link)),
                 {ui.surface.x, area.y, ui.surface.w, area.h});
-  const bool on_side = ui.layout == look::Layout::on_side;
-  const bool narrow = ui.phone() || ui.layout == look::Layout::portrait;
-  const bool typing = panel == Panel::keypad || panel == Panel::choices;
-  if (panel == Panel::keypad && on_side) {
+  if (panel == Panel::keypad && (on_side || ui.phone())) {
     ui.begin_scroll("keypad:scroll", {ui.surface.x, area.y, ui.surface.w, area.h});
     ui.column(area.x, area.w, ui.y);
     panel_here(ui);
+    ui.gap(8);
     ui.end_scroll();
-  } else if (panel == Panel::check || (panel == Panel::why && narrow) || (typing && ui.phone())) {
+  } else if (alone) {
     ui.column(area.x, area.w, area.y);
     panel_here(ui);
   } else if (narrow) {

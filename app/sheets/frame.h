@@ -18,14 +18,15 @@ struct TurnOffer {
 
 struct LinkSheet {
   Link link;
-  R headline;                               // count: none
-  std::function<void(parts::Ui&)> drawing;  // under the headline; may be empty
-  std::vector<R> readings;                  // rows under the drawing
-  std::function<void(parts::Ui&)> below;    // under the readings; may be empty
-  L slider;                                 // the lever that lies open; count: none
-  std::vector<L> levers;                    // rows
-  TurnOffer turn{};                         // may be empty
-  bool cautions_at_hand = false;            // above the levers instead of under the figures
+  R headline;                                    // count: none
+  std::function<void(parts::Ui&)> drawing;       // under the headline; may be empty
+  std::vector<R> readings;                       // rows under the drawing
+  std::function<void(parts::Ui&)> below;         // under the readings; may be empty
+  L slider;                                      // the lever that lies open; count: none
+  std::vector<L> levers;                         // rows
+  TurnOffer turn{};                              // may be empty
+  bool cautions_at_hand = false;                 // above the levers instead of under the figures
+  std::function<void(parts::Ui&)> at_hand = {};  // above the levers; may be empty
 };
 
 /// The drawing of the Battery sheet (discharge.cpp).

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/parts/on_air.h"
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
 #include "core/outing/findings_antenna.h"
@@ -28,6 +29,8 @@ void ways_of_the_day(Ui& ui) {
       look::Icon::contacts, Sheet::on_air);
   if (phase != Phase::planning)
     way("day:after", "Planned and happened", parts::Weight::plain, look::Icon::check, Sheet::after);
+  if (!ui.session.past().empty())
+    way("day:history", "Earlier outings", parts::Weight::plain, look::Icon::count, Sheet::history);
   way("day:card", "Field card", parts::Weight::plain, look::Icon::count, Sheet::card);
 }
 
@@ -193,7 +196,10 @@ LinkSheet sky() {
 LinkSheet contacts() {
   return {Link::contacts,
           R::pace_chance_of_target_pct,
-          [](Ui& ui) { ui.time_line(); },
+          [](Ui& ui) {
+            ui.time_line();
+            parts::pace_from(ui);
+          },
           {R::pace_expected_contacts, R::pace_so_far, R::pace_now_per_hour, R::pace_sure_min, R::clock_on_air_min,
            R::power_lasts_until_min, R::pace_mah_per_contact},
           ways_of_the_day,
@@ -235,11 +241,14 @@ LinkSheet safety() {
 LinkSheet kit() {
   return {Link::kit,
           R::kit_chance_pct,
-          {},
-          {R::kit_single_points, R::kit_weight_kg, R::kit_volume_l, R::kit_set_up_min, R::kit_to_pack},
           [](Ui& ui) { ui.kit_list(); },
+          {R::kit_single_points, R::kit_weight_kg, R::kit_volume_l, R::kit_set_up_min, R::kit_to_pack},
+          {},
           L::count,
-          {}};
+          {},
+          {},
+          false,
+          [](Ui& ui) { ui.kit_at_hand(); }};
 }
 
 }  // namespace

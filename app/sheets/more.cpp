@@ -4,6 +4,7 @@
 #include "app/sheets/begin.h"
 #include "app/sheets/sheets.h"
 #include "core/outing/archive.h"
+#include "core/outing/utf8.h"
 
 namespace gs::sheets {
 
@@ -17,8 +18,9 @@ namespace {
 template <class T>
 bool pick(Ui& ui, std::string_view id, std::string_view name, T& value,
           std::initializer_list<std::pair<T, const char*>> options) {
-  ui.pen.text(ui.x, ui.y + 20, name, look::Face::bold, look::type::kBody, ui.theme.ink);
-  ui.gap(28);
+  const int lines =
+      ui.pen.paragraph(ui.x, ui.y + 20, ui.w, name, look::Face::bold, look::type::kBody, ui.theme.ink);
+  ui.gap(4 + 24 * float(lines));
   std::vector<Ui::Chip> items;
   for (const auto& option : options)
     items.push_back({std::string(id) + "=" + option.second, option.second, {}, option.first == value});
@@ -81,6 +83,17 @@ void more(Ui& ui) {
                  .most_chars = kMostNameChars,
                  .commit = [keeper](const std::string& name) { return keeper->rename_kept(keeper->key(), name); }});
   ui.gap();
+  ui.text_field({.id = "outing:notes",
+                 .label = "Notes",
+                 .value = session.outing().notes,
+                 .hint = "where to park, who to ask, what to try next time; kept in the outing's file",
+                 .most_chars = kMostNotesChars,
+                 .lines = 4,
+                 .commit = [keeper](const std::string& words) {
+                   keeper->note_down(clean_lines(words, kMostNotesChars));
+                   return std::string{};
+                 }});
+  ui.gap();
   const std::size_t kept = session.shelf.outings().size();
   const std::string all = kept < 2 ? std::string("Outings") : "Outings, " + std::to_string(kept);
   if (ui.button("outings", all, parts::Weight::plain, Icon::kit)) {
@@ -97,6 +110,11 @@ void more(Ui& ui) {
     ui.hand.scroll_to("things", 0);
     ui.wake_at(ui.now_s);
   }
+  ui.gap();
+  const std::size_t past = session.past().size();
+  if (ui.button("history", past == 0 ? std::string("Earlier outings") : "Earlier outings, " + std::to_string(past),
+                parts::Weight::plain, Icon::contacts))
+    open_history(ui);
   ui.gap();
   if (ui.button("file:save", "Save a copy as a file", parts::Weight::plain, Icon::count))
     platform::save_file(file_name(session.outing().name), write_outing(session.outing()));

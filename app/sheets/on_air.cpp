@@ -75,7 +75,7 @@ void told(Ui& ui) {
 
 void info(Ui& ui, Box area, float margin, bool with_buttons) {
   ui.begin_scroll("air", area);
-  ui.column(area.x + margin, area.w - margin - std::max(margin, 14.0F), ui.y + 8);
+  ui.column(area.x + margin, area.w - margin - std::max(margin, ui.slim() ? 8.0F : 14.0F), ui.y + 8);
   if (ui.session.view.panel == Panel::forgotten) {
     parts::forgotten_pad(ui);
   } else {
@@ -89,8 +89,9 @@ void info(Ui& ui, Box area, float margin, bool with_buttons) {
 void counting(Ui& ui) {
   const Box all{ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y};
   const float margin = ui.margin();
-  const bool beside =
-      ui.layout == look::Layout::tablet || ui.layout == look::Layout::wide || ui.layout == look::Layout::on_side;
+  const bool flat = ui.low() && ui.surface.w >= 400;  // large letters on a phone on its side
+  const bool beside = ui.layout == look::Layout::tablet || ui.layout == look::Layout::wide ||
+                      ui.layout == look::Layout::on_side || flat;
   if (!beside) {
     const float high = ui.phone() ? std::min(space::kContactPhone, all.h * 0.34F) : space::kContactTablet;
     const float undo_h = ui.phone() ? 60.0F : 0.0F, between = ui.phone() ? 12.0F : 0.0F;
@@ -105,11 +106,11 @@ void counting(Ui& ui) {
     return hands(ui, {left_hand ? left : left + kUndoWide + 16, top, rest, high},
                  {left_hand ? left + rest + 16 : left, top, kUndoWide, high});
   }
-  const float hand_w = ui.layout == look::Layout::wide ? 440 : std::min(380.0F, all.w * 0.4F);
+  const float hand_w = ui.layout == look::Layout::wide ? 440 : std::min(380.0F, all.w * (flat ? 0.36F : 0.4F));
   const bool left_hand = ui.session.settings.left_hand;
   const float hand_x = left_hand ? all.x + margin : all.right() - margin - hand_w;
   const float info_w = all.w - 2 * margin - hand_w - space::kGuard;
-  const bool low = ui.layout == look::Layout::on_side;
+  const bool low = ui.layout == look::Layout::on_side || flat;
   info(ui, {left_hand ? hand_x + hand_w + space::kGuard : all.x + margin, all.y, info_w, all.h - 8}, 0, low);
   const float high = std::min(space::kContactTablet, all.h - 60 - 12 - 16);
   const Box contact{hand_x, all.y + 8, hand_w, high}, undo{hand_x, contact.bottom() + 12, hand_w, 60};
@@ -188,7 +189,7 @@ void on_air(Ui& ui) {
   const bool counts = ui.session.phase() == Phase::on_air;
   if (counts && ui.layout == look::Layout::portrait) {
     ui.chain_strip(Link::contacts);
-  } else {
+  } else if (!ui.low() && !ui.slim()) {  // else the mark leads to it: the button needs the height
     parts::chain_small(ui);
   }
   ui.open_group(Role::main, "main", "On the air", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});

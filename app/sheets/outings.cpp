@@ -58,15 +58,16 @@ void actions(Ui& ui, const KeptOuting& kept) {
   std::vector<Action> offered;
   std::copy_if(std::begin(all), std::end(all), std::back_inserter(offered),
                [](const Action& action) { return action.offered; });
-  const float each = (ui.w - space::kGap) / 2;
+  const std::size_t across = ui.w < 260 ? 1 : 2;
+  const float each = across == 1 ? ui.w : (ui.w - space::kGap) / 2;
   std::string done;
   for (std::size_t i = 0; i < offered.size(); ++i) {
-    const Box box{ui.x + float(i % 2) * (each + space::kGap), ui.y, each, space::kTargetMain};
+    const Box box{ui.x + float(i % across) * (each + space::kGap), ui.y, each, space::kTargetMain};
     const std::string id = key + ":" + offered[i].id;
     if (ui.button_in(box, id, offered[i].label, Weight::plain, Icon::count, type::kBody, true,
                      std::string(offered[i].label) + ", " + name))
       done = offered[i].id;
-    if (i % 2 == 1 || i + 1 == offered.size()) ui.gap(space::kTargetMain + space::kGap);
+    if (i % across == across - 1 || i + 1 == offered.size()) ui.gap(space::kTargetMain + space::kGap);
   }
   if (done.empty()) return;
   if (done == "copy") ui.session.duplicate(key);
@@ -87,9 +88,11 @@ void outing_row(Ui& ui, const KeptOuting& kept) {
   };
   if (open_now) add("open now");
   if (kept.newer) add("made by a newer version");
-  const float text_w = ui.w - 2 * space::kTarget - 24;
+  const float text_w = ui.w - 2 * space::kTarget - 8;
   const int lines = std::max(1, int(pen.lines(below, text_w, Face::regular, type::kLabel).size()));
-  const Box row = ui.take(kRowHigh + float(lines - 1) * type::line_height(type::kLabel));
+  const std::vector<std::string_view> names = pen.lines(name, text_w, Face::bold, type::kBody);
+  const float step = type::line_height(type::kBody), rest = step * float(names.size() - 1);
+  const Box row = ui.take(kRowHigh + rest + float(lines - 1) * type::line_height(type::kLabel));
   const Box main{row.x, row.y, row.w - space::kTarget - space::kGap, row.h};
   const Box side{row.right() - space::kTarget, row.y + 8, space::kTarget, space::kTarget};
   const bool pressed = ui.hand.down(id);
@@ -97,9 +100,8 @@ void outing_row(Ui& ui, const KeptOuting& kept) {
   {
     const look::Ground ground(pen, pressed ? ui.theme.fold : pen.ground());
     pen.icon(open_now ? Icon::check : Icon::kit, main.x + 4, main.y + 14, 24, ui.theme.ink);
-    pen.text(main.x + 40, main.y + 27, pen.elided(name, main.w - 48, Face::bold, type::kBody), Face::bold,
-             type::kBody, ui.theme.ink);
-    pen.paragraph(main.x + 40, main.y + 50, text_w, below, Face::regular, type::kLabel, ui.theme.ink2);
+    pen.paragraph(main.x + 40, main.y + 27, text_w, name, Face::bold, type::kBody, ui.theme.ink);
+    pen.paragraph(main.x + 40, main.y + 50 + rest, text_w, below, Face::regular, type::kLabel, ui.theme.ink2);
   }
   mirror::Node record;
   record.role = Role::button;

@@ -1,5 +1,10 @@
+#include <algorithm>
+#include <optional>
+
+#include "app/parts/on_air.h"
 #include "app/sheets/begin.h"
 #include "app/sheets/sheets.h"
+#include "core/outing/remedy.h"
 
 namespace gs::sheets {
 
@@ -24,12 +29,12 @@ void say_verdict(Ui& ui, const Verdict& words) {
   const float head_w = pen.width(words.headline, Face::bold, size);
   const float gap_w = size * 0.3F;
   const bool one_line = head_w + gap_w + pen.width(words.cause, Face::bold, size) <= ui.w;
-  pen.text(ui.x, ui.y + size, words.headline, Face::bold, size, ui.theme.ink);
+  const int head_lines = pen.paragraph(ui.x, ui.y + size, ui.w, words.headline, Face::bold, size, ui.theme.ink);
   if (one_line) {
     pen.text(ui.x + head_w + gap_w, ui.y + size, words.cause, Face::bold, size, cause_colour);
     ui.gap(step);
   } else {
-    ui.gap(step);
+    ui.gap(step * float(head_lines));
     const float small = size == type::kValue ? type::kLead : type::kLabel;
     const int lines = pen.paragraph(ui.x, ui.y + small, ui.w, words.cause, Face::bold, small, cause_colour);
     ui.gap(float(lines) * type::line_height(small));
@@ -64,17 +69,60 @@ void two_ways(Ui& ui) {
       "begin:words", ui.theme.ink);
 }
 
-/// The bar at the foot: what limits, and the way there.
-void limits_me(Ui& ui, const Verdict& words, Box box) {
-  if (words.binds == R::count) return;
-  const bool holds = words.state == State::holds;
+/// What limits the plan and the cheapest change that mends it. On a narrow surface one stands over the other.
+struct Limits {
+  std::string label, try_label, spoken;
+  std::optional<Remedy> remedy;
+  bool stacked = false;
+  float high = 0;  // of the whole foot
+};
+
+Limits what_limits(const Ui& ui, const Verdict& words, float width) {
+  Limits limits;
+  if (words.binds == R::count) return limits;
+  const Session& session = ui.session;
   const std::string name(link_name(reading(words.binds).link));
-  const std::string label = holds ? "Nearest to its limit: " + name : name + " limits you";
-  if (ui.button_in(box, "limits", label, ui.phone() ? parts::Weight::main : parts::Weight::plain,
+  limits.label = words.state == State::holds ? "Nearest to its limit: " + name : name + " limits you";
+  limits.remedy = cheapest_remedy(session.outing(), words.binds, session.style());
+  limits.high = 56;
+  if (!limits.remedy) return limits;
+  const Remedy& remedy = *limits.remedy;
+  std::string effect = remedy.gains;
+  if (!remedy.costs.empty()) effect += (effect.empty() ? "" : "; ") + remedy.costs;
+  limits.spoken = "Cheapest: " + lower_first(remedy.words) + (effect.empty() ? "" : ", " + effect);
+  limits.stacked = width < 700;
+  const float room = (limits.stacked ? width : width * 0.68F) - 64;
+  // the price goes where it cannot be said in two lines; the mirror has it all
+  for (const std::string& text : {limits.spoken, "Cheapest: " + lower_first(remedy.words) + ", " + remedy.gains,
+                                  "Cheapest: " + lower_first(remedy.words)}) {
+    limits.try_label = text;
+    if (ui.pen.lines(text, room, Face::bold, type::kLabel).size() <= 2) break;
+  }
+  const float lines = float(ui.pen.lines(limits.try_label, room, Face::bold, type::kLabel).size());
+  const float try_high = std::max(56.0F, 20 + lines * type::line_height(type::kLabel));
+  limits.high = limits.stacked ? try_high + 8 + 56 : try_high;
+  return limits;
+}
+
+void limits_me(Ui& ui, const Verdict& words, const Limits& limits, Box box) {
+  if (words.binds == R::count) return;
+  Session& session = ui.session;
+  const bool two = limits.remedy.has_value();
+  const float label_w = two && !limits.stacked ? box.w * 0.32F - 8 : box.w;
+  const Box first{box.x, box.y, label_w, two && !limits.stacked ? box.h : 56};
+  if (ui.button_in(first, "limits", limits.label, ui.phone() && !two ? parts::Weight::main : parts::Weight::plain,
                    parts::icon_of(reading(words.binds).link), type::kBody)) {
-    ui.session.view.sheet = Sheet::link;
-    ui.session.view.link = reading(words.binds).link;
-    ui.session.view.panel = Panel::none;
+    session.view.sheet = Sheet::link;
+    session.view.link = reading(words.binds).link;
+    session.view.panel = Panel::none;
+    ui.wake_at(ui.now_s);
+  }
+  if (!two) return;
+  const Box second = limits.stacked ? Box{box.x, first.bottom() + 8, box.w, box.bottom() - first.bottom() - 8}
+                                    : Box{first.right() + 8, box.y, box.right() - first.right() - 8, box.h};
+  if (ui.button_in(second, "limits:try", limits.try_label, parts::Weight::main, Icon::chev, type::kBody, true,
+                   limits.spoken + ". Try it")) {
+    session.set_all({{limits.remedy->lever, limits.remedy->value}}, limits.remedy->words);
     ui.wake_at(ui.now_s);
   }
 }
@@ -86,7 +134,10 @@ void overview(Ui& ui) {
   const Verdict words = verdict(session.plan(), session.outlook(), session.style());
   const float left = ui.surface.x + ui.margin(), width = ui.surface.w - 2 * ui.margin();
   const bool bar = words.binds != R::count;
-  const float foot = bar ? 56 + 20 : 0;
+  const Limits limits = what_limits(ui, words, width);
+  // with little height the bar scrolls with the rest
+  const bool fixed = bar && ui.surface.h - limits.high > 420;
+  const float foot = fixed ? limits.high + 20 : 0;
   ui.open_group(Role::main, "main", "Overview", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});
   ui.begin_scroll("overview", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y - foot});
   ui.column(left, width, ui.y + (ui.phone() ? 0 : 20));
@@ -113,6 +164,7 @@ void overview(Ui& ui) {
     ui.column(left, each, top);
     ui.section("The outing", "overview:outing");
     ui.time_line();
+    parts::pace_from(ui);
     for (const R id : {R::feedline_power_to_antenna_w, R::pace_expected_contacts, R::safety_public_m}) {
       ui.reading_row(id);
       ui.rule();
@@ -123,8 +175,12 @@ void overview(Ui& ui) {
     if (two && ui.y < first_bottom) ui.y = first_bottom;
   }
   ui.gap(16);
+  if (bar && !fixed) {
+    limits_me(ui, words, limits, {left, ui.y, width, limits.high});
+    ui.gap(limits.high + 16);
+  }
   ui.end_scroll();
-  if (bar) limits_me(ui, words, {left, ui.surface.bottom() - 56 - 12, width, 56});
+  if (fixed) limits_me(ui, words, limits, {left, ui.surface.bottom() - limits.high - 12, width, limits.high});
   ui.close_group();
 }
 

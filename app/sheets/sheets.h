@@ -13,8 +13,11 @@ void text(parts::Ui& ui);     // a page of words
 void outings(parts::Ui& ui);  // all that are kept, and where else one can begin
 void things(parts::Ui& ui);   // the person's own battery, radio, cable, antenna
 void on_air(parts::Ui& ui);
-void card(parts::Ui& ui);   // field card
-void after(parts::Ui& ui);  // planned beside what happened
+void card(parts::Ui& ui);     // field card
+void after(parts::Ui& ui);    // planned beside what happened
+void history(parts::Ui& ui);  // earlier outings, and what they make usual
+/// Goes to the history's sheet.
+void open_history(parts::Ui& ui);
 
 /// A file name a person recognises: letters and digits of the outing's name; the stem, and with an outing's ending.
 std::string file_stem(std::string_view outing_name);

@@ -6,7 +6,8 @@ bool is_key(std::string_view key) {
   constexpr std::size_t kMostDigits = 8;
   const std::size_t hyphen = key.find('-');
   const std::string_view stem = key.substr(0, hyphen);
-  if (stem == "settings" || stem == "things" || stem == "open") return hyphen == std::string_view::npos;
+  if (stem == "settings" || stem == "things" || stem == "history" || stem == "open")
+    return hyphen == std::string_view::npos;
   if (stem != "outing" && stem != "bin") return false;
   if (hyphen == std::string_view::npos) return stem == "outing";
   const std::string_view digits = key.substr(hyphen + 1);

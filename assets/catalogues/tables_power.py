@@ -16,6 +16,7 @@ WELL_NUMBERS = "capacity_per_label rate_per_h share full_v slope_v bend_v".split
 SPREAD_NUMBERS = ("capacity_low capacity_high resistance_low resistance_high resting_low_v"
                   " resting_high_v").split()
 CURVES = ["resting_v", "capacity_at_c", "capacity_at_rate", "resistance_at_c"]
+WELLS_STAND_FOR = ("resting_v", "capacity_at_rate")  # with wells these two would be a second law
 # What a curve does as x grows: a fuller pack stands higher, a harder load gets less, a warmer pack resists less.
 RISES = {"resting_v": 1, "capacity_at_c": 1, "capacity_at_rate": -1, "resistance_at_c": -1}
 MODE_COLUMNS = ("key name status average_power_share power_evidence power_source current_share current_evidence"
@@ -99,8 +100,14 @@ def chemistry_table(folder):
     arrays, lines = [], []
     for index, row in enumerate(rows):
         names = []
+        law = wells_of(row, wells)
         for curve in CURVES:
             own = [p for p in points if p.text("key") == row.text("key") and p.text("curve") == curve]
+            if law and curve in WELLS_STAND_FOR:
+                if own:
+                    own[0].refuse("curve", "says again what battery-wells.csv says")
+                names.append("{}")
+                continue
             body = curve_points(own, curve)
             if body is None:
                 row.refuse("key", f"has no {curve} in battery-curves.csv")
@@ -109,7 +116,6 @@ def chemistry_table(folder):
             name = f"k{curve.title().replace('_', '')}{index}"
             names.append(name)
             arrays += [f"constexpr CurvePoint {name}[] = {{", *body, "};"]
-        law = wells_of(row, wells)
         if law:
             arrays.append(f"constexpr KineticLaw kKineticLaw{index} = {law};")
             law = f"&kKineticLaw{index}"

@@ -75,8 +75,7 @@ Course course_of(std::span<const Carry> packs, std::span<const Stretch> stretche
       now_h += run_h;
       place.forward(run_h);
     }
-    const double ah =
-        law.chemistry->kinetic ? capacity_ah(law.pack) : capacity_at_load_ah(law.pack, average_a(*counted));
+    const double ah = counts_as_ah(law, *counted);
     gives_ah += ah;
     left_ah += ah * left_pct(law, on_air_state, *counted) / 100;
   }

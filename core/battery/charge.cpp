@@ -2,7 +2,7 @@
 
 #include <limits>
 
-#include "core/battery/pack.h"
+#include "core/battery/discharge.h"
 
 namespace gs::battery {
 
@@ -24,8 +24,16 @@ double most_charge_a_per_ah(const Chemistry& chemistry, double temperature_c) {
 
 double health_from_test_pct(const Chemistry& chemistry, double label_ah, double current_a, double hours,
                             double temperature_c) {
-  const Pack sound{.chemistry = &chemistry, .capacity_ah = label_ah, .temperature_c = temperature_c};
-  return 100 * current_a * hours / capacity_at_load_ah(sound, current_a);
+  constexpr double kMostPct = 400;
+  if (hours <= 0) return 0;
+  double low_pct = 0, high_pct = kMostPct;
+  for (int i = 0; i < 60; ++i) {
+    const double middle_pct = (low_pct + high_pct) / 2;
+    const Pack tried{
+        .chemistry = &chemistry, .capacity_ah = label_ah, .health_pct = middle_pct, .temperature_c = temperature_c};
+    (hours_alone(tried, steady(current_a)) >= hours ? high_pct : low_pct) = middle_pct;
+  }
+  return high_pct;
 }
 
 }  // namespace gs::battery

@@ -23,8 +23,9 @@ double panel_current_a(double panel_w, double gives_pct, double pack_v);
 /// limit, a gentle rate in the cool, then its usual most. No upper temperature limit is kept: 45 C for most packs.
 double most_charge_a_per_ah(const Chemistry& chemistry, double temperature_c);
 
-/// Capacity of a used battery, in percent of what a sound one of `label_ah` > 0 gives at the same current and
-/// temperature: `current_a` > 0 for `hours` >= 0 from full to the chemistry's empty voltage. May pass 100.
+/// Health in percent of its label with which a pack just makes a discharge test by the plan's own law: steady
+/// `current_a` > 0 for `hours` >= 0 from full to the chemistry's empty voltage. May pass 100, at most 400; 0 for no
+/// time.
 double health_from_test_pct(const Chemistry& chemistry, double label_ah, double current_a, double hours,
                             double temperature_c);
 

@@ -48,7 +48,7 @@ struct Chemistry {
   double empty_v;            // below this the pack is flat or its protection opens
   double usual_reserve_pct;  // what is commonly left in
   double quick_mohm_ah;      // resistance of a 1 Ah pack against a key-down of seconds
-  double slow_mohm_ah;       // what a load that lasts adds to it
+  double slow_mohm_ah;       // what a load that lasts adds to it; nothing where there are wells
   double fixed_mohm;         // protection board and terminals, whatever the size
   double most_discharge_a_per_ah;
   double charge_from_c;   // at and below this it must not be charged
@@ -66,9 +66,9 @@ struct Chemistry {
   std::string_view discharge_source;
   Evidence charge_evidence;
   std::string_view charge_source;
-  std::span<const CurvePoint> resting_v;         // x: charge left, %; 0 to 100
+  std::span<const CurvePoint> resting_v;         // x: charge left, %; 0 to 100. Empty where there are wells
   std::span<const CurvePoint> capacity_at_c;     // x: C; y: share of the capacity at 25 C
-  std::span<const CurvePoint> capacity_at_rate;  // x: A per Ah; y: share of the rated capacity (lead-acid: 20 h)
+  std::span<const CurvePoint> capacity_at_rate;  // x: A per Ah; y: share of the label. Empty where there are wells
   std::span<const CurvePoint> resistance_at_c;   // x: C; y: times the resistance at 25 C
   const KineticLaw* kinetic;                     // null: charge is counted
   Spread spread;

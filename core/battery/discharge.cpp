@@ -14,7 +14,8 @@ constexpr double kNever = std::numeric_limits<double>::infinity();
 constexpr double kHardestTabledAPerAh = 1.25;
 constexpr double kHighestTabledV = 11.1;
 constexpr double kHardestMeasuredAPerAh = 0.18;
-constexpr double kHottestC = 45;  // above it no table was found, and most packs must not be charged
+constexpr double kRounding = 1e-12;  // of a filling: empty by charge is no fall of the voltage
+constexpr double kHottestC = 45;     // above it no table was found, and most packs must not be charged
 
 Overs overs_of(const Law& law, const Load& load) {
   // Where charge is counted an over more or less makes no difference that anybody could see.
@@ -53,11 +54,25 @@ double taken_ah(const Law& law, const WellState& state) { return law.wells.capac
 
 /// What may be taken in all at this load, full to reserve.
 double allowed_ah(const Law& law, const Load& load) {
-  const double ah = law.chemistry->kinetic ? capacity_ah(law.pack) : capacity_at_load_ah(law.pack, average_a(load));
-  return ah * (1 - law.pack.reserve_pct / 100);
+  return counts_as_ah(law, load) * (1 - law.pack.reserve_pct / 100);
+}
+
+/// A rested pack's end by its reserve or by being empty.
+End end_alone(const Pack& pack, const Load& load) {
+  const Law law = law_of(pack);
+  // cells that are counted are empty when their charge is; the wells' end is a voltage
+  const double cut_off_v = pack.chemistry->kinetic ? pack.chemistry->empty_v : 0;
+  return end_of(law, at_start(law, load), load, {0, cut_off_v, kNever});
 }
 
 }  // namespace
+
+Load steady(double current_a) { return {current_a, current_a, current_a, 1, 0, 0}; }
+
+double counts_as_ah(const Law& law, const Load& load) {
+  if (law.chemistry->kinetic) return capacity_ah(law.pack);
+  return capacity_ah(law.pack) * at(law.chemistry->capacity_at_rate, average_a(load) / law.pack.capacity_ah);
+}
 
 Law law_of(const Pack& pack, Luck luck) {
   const Chemistry& kind = *pack.chemistry;
@@ -103,7 +118,7 @@ End end_of(const Law& law, const WellState& state, const Load& load, const Floor
   const Overs overs = overs_of(law, load);
   double by_voltage_h = kNever;
   const auto under = [&](double hours) {
-    return filling(law.wells, at_over_end(law.wells, state, overs, hours)) < least;
+    return filling(law.wells, at_over_end(law.wells, state, overs, hours)) < least - kRounding;
   };
   if (!std::isfinite(end.by_reserve_h) || under(end.by_reserve_h) || under(0))
     by_voltage_h = hours_to_filling(law.wells, state, overs, least);
@@ -117,24 +132,27 @@ End end_of(const Law& law, const WellState& state, const Load& load, const Floor
   return end;
 }
 
-double hours_alone(const Pack& pack, const Load& load) {
+double hours_alone(const Pack& pack, const Load& load) { return end_alone(pack, load).hours; }
+
+double usable_ah(const Pack& pack, const Load& load) {
   const Law law = law_of(pack);
-  // cells that are counted are empty when their charge is; the wells' end is a voltage
-  const double cut_off_v = pack.chemistry->kinetic ? pack.chemistry->empty_v : 0;
-  return end_of(law, at_start(law, load), load, {0, cut_off_v, kNever}).hours;
+  const End end = end_alone(pack, load);
+  // no product of hours and amperes where the charge itself is known
+  if (end.by == EndBy::reserve) return std::max(0.0, allowed_ah(law, load) - pack.used_ah);
+  return average_a(load) * end.hours;
 }
 
 double needed_label_ah(const Pack& pack, const Load& load, double hours) {
-  double large_ah = needed_capacity_ah(pack, average_a(load), hours);
-  if (!pack.chemistry->kinetic || large_ah <= 0) return large_ah;
+  double large_ah = average_a(load) * hours + pack.used_ah, small_ah = 0;
+  if (large_ah <= 0) return 0;
   const auto enough = [&](double label_ah) {
     Pack tried = pack;
     tried.capacity_ah = label_ah;
     return hours_alone(tried, load) >= hours * (1 - 1e-12);
   };
-  double small_ah = 0;
+  // a larger label gives more, and has the gentler load of the two
   for (int i = 0; i < 60 && !enough(large_ah); ++i) large_ah *= 2;
-  while (large_ah - small_ah > 1e-7 * large_ah) {
+  while (large_ah - small_ah > 1e-12 * large_ah) {
     const double middle_ah = (small_ah + large_ah) / 2;
     (enough(middle_ah) ? large_ah : small_ah) = middle_ah;
   }
@@ -160,10 +178,10 @@ double key_down_v(const Law& law, const WellState& state, const Load& load, doub
   return std::max(0.0, open_v(law, filling(law.wells, then)) - sag_at_key_down_v(law, load));
 }
 
+double left_at_rest_pct(const Law& law, double v) { return 100 * std::clamp(filling_at(law, v), 0.0, 1.0); }
+
 double left_pct(const Law& law, const WellState& state, const Load& load) {
-  const double gives_ah =
-      law.chemistry->kinetic ? capacity_ah(law.pack) : capacity_at_load_ah(law.pack, average_a(load));
-  return std::clamp(100 * (1 - taken_ah(law, state) / gives_ah), 0.0, 100.0);
+  return std::clamp(100 * (1 - taken_ah(law, state) / counts_as_ah(law, load)), 0.0, 100.0);
 }
 
 bool outside_tested(const Law& law, const Load& load, const Floors& floors) {

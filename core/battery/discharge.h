@@ -50,10 +50,23 @@ struct End {
 /// from the capacity at this health and temperature; where charge is counted, from the capacity at this load.
 End end_of(const Law& law, const WellState& state, const Load& load, const Floors& floors);
 
-/// Hours until a rested pack is at its reserve or empty, whatever the set needs.
+/// The same current all the time, through no lead.
+Load steady(double current_a);
+
+/// What counts as the whole pack at this load, and its state of charge in percent by. Counted chemistries: health,
+/// temperature and the rate curve at the average (Sunland, Samsung sheets in the catalogue). Lead-acid: health and
+/// temperature; what a hard load leaves behind comes out of the wells.
+double counts_as_ah(const Law& law, const Load& load);
+
+/// Hours until a rested pack is at its reserve or empty (lead-acid: at its empty voltage), whatever the set needs.
 double hours_alone(const Pack& pack, const Load& load);
 
-/// The smallest label that lasts `hours` at this load, the rest of `pack` as it is. Within 1e-6 relative.
+/// Charge that it gives in that time: 0 when it is used up, all that may be taken where nothing is drawn. Never
+/// rises with a steady load.
+double usable_ah(const Pack& pack, const Load& load);
+
+/// The smallest label that lasts `hours` at this load, the rest of `pack` as it is; its capacity_ah does not
+/// matter. Within 1e-9 relative. 0 where nothing is drawn or no time asked for, and nothing used.
 double needed_label_ah(const Pack& pack, const Load& load, double hours);
 
 /// After `hours` of the stretch, on average over its overs.
@@ -64,6 +77,9 @@ WellState after(const Law& law, const WellState& state, const Load& load, double
 double rested_v(const Law& law, const WellState& state);
 double paused_v(const Law& law, const WellState& state, const Load& load);
 double key_down_v(const Law& law, const WellState& state, const Load& load, double hours);
+
+/// State of charge of a rested pack that stands at `v`, in percent, 0..100: rested_v() the other way round.
+double left_at_rest_pct(const Law& law, double v);
 
 /// Charge left of what the pack gives at this load, in percent, 0..100.
 double left_pct(const Law& law, const WellState& state, const Load& load);

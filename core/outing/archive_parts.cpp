@@ -121,7 +121,7 @@ std::string member_text(std::string_view key, std::string_view value) {
 }
 
 bool is_outing_key(std::string_view key) {
-  constexpr std::string_view kKeys[] = {"groundsheet", "kind", "name", "date", "levers", "pinned", "kit"};
+  constexpr std::string_view kKeys[] = {"groundsheet", "kind", "name", "date", "notes", "levers", "pinned", "kit"};
   return std::find(std::begin(kKeys), std::end(kKeys), key) != std::end(kKeys);
 }
 

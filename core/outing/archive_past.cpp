@@ -9,6 +9,8 @@
 namespace gs {
 namespace {
 
+constexpr double kMostPct = 100;
+
 double within(const JsonMember& member, double most, RowReader& reader) {
   const double value = reader.number(member);
   if (value >= 0 && value <= most) return value;
@@ -38,6 +40,12 @@ PastOuting read_past(const std::vector<JsonMember>& members, RowReader& reader) 
       past.target = within(member, kMostPastContacts, reader);
     } else if (member.key == "set_up_min") {
       past.set_up_min = within(member, kMostPastMin, reader);
+    } else if (member.key == "started") {
+      past.started_utc_s = reader.instant(member);
+    } else if (member.key == "left_planned_pct") {
+      past.left_planned_pct = within(member, kMostPct, reader);
+    } else if (member.key == "left_pct") {
+      past.left_pct = within(member, kMostPct, reader);
     } else if (member.key == "antenna") {
       past.antenna = text_of(member, reader);
     } else {
@@ -95,6 +103,11 @@ std::string write_history(const std::vector<PastOuting>& outings, std::string_vi
         member_text("contacts", exact_text(past.contacts)), member_text("on_air_min", exact_text(past.on_air_min)),
         member_text("target", exact_text(past.target))};
     if (past.set_up_min > 0) members.push_back(member_text("set_up_min", exact_text(past.set_up_min)));
+    if (past.started_utc_s)
+      members.push_back(member_text("started", json_quote(pace::utc_text(*past.started_utc_s))));
+    if (past.left_planned_pct)
+      members.push_back(member_text("left_planned_pct", exact_text(*past.left_planned_pct)));
+    if (past.left_pct) members.push_back(member_text("left_pct", exact_text(*past.left_pct)));
     if (!past.antenna.empty()) members.push_back(member_text("antenna", json_quote(past.antenna)));
     return members;
   });

@@ -40,6 +40,17 @@ std::string read_name(const JsonMember& member, std::string_view key, Notes& not
   return name;
 }
 
+std::string read_notes(const JsonMember& member, Notes& notes) {
+  if (member.kind != JsonKind::text) {
+    notes.add("notes", "left out; a text is wanted.");
+    return {};
+  }
+  std::string words = clean_lines(member.text, kMostNotesChars);
+  if (words != member.text)
+    notes.add("notes", "shortened to what they may hold: 4000 characters, of controls line breaks alone.");
+  return words;
+}
+
 /// A short sign of what stood there: numbers and texts as they were, the rest by kind.
 std::string shown(const JsonMember& member) {
   switch (member.kind) {
@@ -150,6 +161,8 @@ struct Reader {
       } else {
         notes.add("date", shown(member) + " is left out; a day such as 2026-06-13 is wanted.");
       }
+    } else if (member.key == "notes") {
+      outing.notes = read_notes(member, notes);
     } else if (member.key == "levers") {
       read_levers(member, outing.set, Part::levers, "");
     } else if (member.key == "pinned") {

@@ -31,8 +31,9 @@ std::string write_outing(const Outing& outing) {
       member_text("kind", json_quote("outing")),
       member_text("name", json_quote(outing.name)),
       member_text("date", json_quote(outing.date)),
-      member_text("levers", levers_text(outing.set, part(Part::levers), "  ")),
   };
+  if (!outing.notes.empty()) lines.push_back(member_text("notes", json_quote(outing.notes)));
+  lines.push_back(member_text("levers", levers_text(outing.set, part(Part::levers), "  ")));
   std::vector<std::string> pinned;
   if (outing.pinned || !outing.pinned_name.empty())
     pinned.push_back(member_text("name", json_quote(outing.pinned_name)));

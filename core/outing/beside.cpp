@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/outing/csv.h"
 #include "core/outing/outing_day.h"
 #include "core/pace/utc.h"
 
@@ -47,13 +48,6 @@ Plan as_planned(const Plan& plan) {
   Plan planned = plan;
   planned.happened = {};
   return planned;
-}
-
-std::string cell(std::string text) {
-  if (text.find_first_of(",\"\n") == std::string::npos) return text;
-  std::string quoted = "\"";
-  for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
-  return quoted + "\"";
 }
 
 std::string number_cell(double value) { return std::isfinite(value) ? exact_text(value) : std::string{}; }
@@ -126,7 +120,7 @@ std::string beside_csv(const std::vector<Beside>& rows) {
   for (const Beside& row : rows) {
     const std::span<const UnitChoice> units = unit_choices(row.unit);
     const std::string unit = units.empty() ? std::string{} : std::string(units.front().symbol);
-    text += row.key + "," + cell(row.name) + "," + cell(unit) + "," + number_cell(row.planned) + "," +
+    text += row.key + "," + csv_cell(row.name) + "," + csv_cell(unit) + "," + number_cell(row.planned) + "," +
             number_cell(row.happened) + "\n";
   }
   return text;

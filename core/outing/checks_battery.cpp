@@ -163,7 +163,7 @@ std::string lasts(std::span<const double> in, std::span<double> out) {
   };
   const battery::Load load = plain_load(in[1], in[2], sending.share);
   out[2] = with_spare_h(load);
-  out[1] = out[0] > 0 ? out[0] * battery::hours_alone(pack, load) : battery::usable_ah(pack, 0);
+  out[1] = battery::usable_ah(pack, load);
   out[3] = with_spare_h(plain_load(in[1], in[1], 1));
   if (out[0] <= 0) return "nothing is drawn, so no end can be named";
   if (in[1] <= 0) return "no current on receive: listening has no end";
@@ -327,7 +327,7 @@ const CheckResult kTestResults[] = {
       .link = Link::battery,
       .unit = Unit::ampere_hour,
       .digits = 1,
-      .source = "the chemistry's rate and temperature curves; docs/methods/power"}},
+      .source = "the plan's own law at this current and temperature; docs/methods/power"}},
     // Four fifths of the rating is where makers call a battery worn out: common practice, from memory.
     {{.key = "health_pct",
       .name = "Battery health",
@@ -358,7 +358,8 @@ std::string test(std::span<const double> in, std::span<double> out) {
   if (std::string trouble = missing(kTestInputs, in); !trouble.empty()) return trouble;
   const battery::Chemistry& kind = chemistry_of(in[3]);
   out[0] = in[1] * in[2];
-  out[1] = battery::capacity_at_load_ah({.chemistry = &kind, .capacity_ah = in[0], .temperature_c = in[4]}, in[1]);
+  out[1] = battery::usable_ah({.chemistry = &kind, .capacity_ah = in[0], .temperature_c = in[4]},
+                              battery::steady(in[1]));
   out[2] = battery::health_from_test_pct(kind, in[0], in[1], in[2], in[4]);
   if (!std::isfinite(in[5])) return needs(kTestInputs[5].row) + " to compare with";
   out[3] = in[1] * in[5];
@@ -379,7 +380,7 @@ const Check kChecks[] = {
      "resting voltage and resistance of the chemistry; docs/methods/power", key_down},
     {"battery.test", "What does a discharge test say?", Link::battery, kTestInputs, kTestResults,
      "Charge fully, let it rest, load it steadily and stop the clock at the cut-off voltage. Do not go below it.",
-     "amperes times hours against published rate tables; docs/methods/power", test},
+     "lead-acid by its kinetic law, others by charge counting; docs/methods/power", test},
 };
 
 }  // namespace

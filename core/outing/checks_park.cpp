@@ -112,10 +112,10 @@ const CheckInput kParkInputs[] = {
     {kTransmitShare},
 };
 const CheckResult kParkResults[] = {
-    {answer("left_h", "Lasts from now", Unit::hour, 1, Better::more, "what may be taken over the draw so far")},
+    {answer("left_h", "Lasts from now", Unit::hour, 1, Better::more, "by the plan's own law at the draw so far")},
     {answer("draw_a", "Draw so far", Unit::ampere, 2, Better::less, "ampere-hours over hours in use")},
     {answer("left_ah", "May still be taken", Unit::ampere_hour, 1, Better::more,
-            "label with temperature and health, less reserve, less what was taken")},
+            "label with temperature and health, less reserve, less what was taken; a hard draw gets less of it")},
     {answer("used_ah", "Used so far", Unit::ampere_hour, 2, Better::neither,
             "the meter's own figure, once believed"),
      0, 0, L::battery_used_ah},
@@ -124,6 +124,10 @@ const CheckResult kParkResults[] = {
     {answer("lasting_w", "Power that lasts that long", Unit::watt, 1, Better::neither,
             "current by the root of power, scaled to the draw so far; docs/methods/power")},
 };
+
+// Further from the resting curve than this and it is another kind of reading. A charger leaves up to about 1.7 V
+// above a full pack's rest for a while; a pack a volt below flat is spoilt: common practice.
+constexpr double kStillChargingV = 1.7, kSpoiltV = 1;
 
 /// The law of the root, scaled to the draw that was met: power at which the average is `wanted_a`.
 struct TurnedDown {
@@ -142,6 +146,16 @@ TurnedDown turn_down(std::span<const double> in, double draw_a, double wanted_a)
   return {std::min(in[9], in[9] * root * root), {}};
 }
 
+/// The steady current at which what is left lasts `hours`; 0 where nothing is left.
+double steady_for_a(const battery::Pack& pack, double hours) {
+  double low_a = 0, high_a = pack.capacity_ah / hours;
+  for (int i = 0; i < 60; ++i) {
+    const double middle_a = (low_a + high_a) / 2;
+    (battery::hours_alone(pack, battery::steady(middle_a)) >= hours ? low_a : high_a) = middle_a;
+  }
+  return low_a;
+}
+
 std::string park(std::span<const double> in, std::span<double> out) {
   if (std::string trouble = missing(kParkInputs, in); !trouble.empty()) return trouble;
   const battery::Chemistry& kind = chemistry_of(in[1]);
@@ -149,7 +163,8 @@ std::string park(std::span<const double> in, std::span<double> out) {
                            .capacity_ah = in[0],
                            .health_pct = in[3],
                            .temperature_c = in[4],
-                           .reserve_pct = reserve_or_usual_pct(in[2], kind)};
+                           .reserve_pct = reserve_or_usual_pct(in[2], kind),
+                           .used_ah = in[5]};
   const double holds_ah = battery::capacity_ah(pack);
   // A new pack may hold a tenth more than its label.
   if (in[5] > 1.1 * std::max(holds_ah, in[0] * in[3] / 100))
@@ -160,15 +175,18 @@ std::string park(std::span<const double> in, std::span<double> out) {
     return "the draw would be far above the set's full-power current: look at ampere-hours and minutes again. Not "
            "used";
   if (std::isfinite(in[7])) {
-    if (in[7] > battery::resting_v(kind, 100) + 1.7 || in[7] < battery::resting_v(kind, 0) - 1)
+    const battery::Law law = battery::law_of(pack);
+    const double full_v = battery::rested_v(law, battery::full(law.wells)),
+                 flat_v = kind.kinetic ? kind.empty_v : kind.resting_v.front().y;
+    if (in[7] > full_v + kStillChargingV || in[7] < flat_v - kSpoiltV)
       return "no resting voltage of this chemistry: wrong chemistry, still charging, or something drew. Not used";
-    out[4] = battery::where(kind.resting_v, in[7]);
+    out[4] = battery::left_at_rest_pct(law, in[7]);
   }
   out[1] = draw_a;
   out[3] = in[5];
   out[2] = std::max(0.0, holds_ah * (1 - pack.reserve_pct / 100) - in[5]);
   if (draw_a <= 0) return "nothing was drawn so far, so no end can be named";
-  out[0] = out[2] / draw_a;
+  out[0] = battery::hours_alone(pack, battery::steady(draw_a));
   const double left_pct = 100 * (1 - in[5] / holds_ah);
   std::string said;
   if (!std::isfinite(out[4])) {
@@ -182,7 +200,7 @@ std::string park(std::span<const double> in, std::span<double> out) {
   for (const std::size_t i : {std::size_t(8), std::size_t(9), std::size_t(10), std::size_t(11), std::size_t(12)})
     if (!std::isfinite(in[i])) return also(needs(kParkInputs[i].row) + " to name a power");
   if (in[12] <= 0) return also("nothing is sent: turning down saves nothing");
-  const TurnedDown down = turn_down(in, draw_a, out[2] / in[8]);
+  const TurnedDown down = turn_down(in, draw_a, steady_for_a(pack, in[8]));
   out[5] = down.power_w;
   return down.trouble.empty() ? said : also(down.trouble);
 }

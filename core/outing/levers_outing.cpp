@@ -4,6 +4,7 @@
 #include "core/antenna/kind.h"
 #include "core/outing/lever_rows.h"
 #include "core/outing/plan.h"
+#include "core/pace/prior.h"
 #include "core/sky/locator.h"
 
 namespace gs {
@@ -24,8 +25,10 @@ double usual_set_up(const Plan& plan) {
 }
 double usual_pack_down(const Plan& plan) { return kind_of(plan) ? kind_of(plan)->pack_down_min : 15; }
 double first_option(const Plan&) { return 0; }
-double usual_pace(const Plan&) { return 12; }
-double usual_spread(const Plan&) { return 50; }
+double usual_pace(const Plan& plan) { return own_pace(plan) ? own_pace(plan)->per_hour : pace::kGuess.per_hour; }
+double usual_spread(const Plan& plan) {
+  return own_pace(plan) ? own_pace(plan)->spread_pct : pace::kGuess.spread_pct;
+}
 double usual_target(const Plan&) { return 10; }
 
 const LeverRow kRows[] = {
@@ -109,7 +112,7 @@ const LeverRow kRows[] = {
       .step = 0.5,
       .scale = Scale::log,
       .usual = usual_pace,
-      .source = "usual value: a guess, contacts an hour; common practice"}},
+      .source = "usual value: from your own earlier outings, else a guess of contacts an hour; common practice"}},
     {L::pace_spread_pct,
      {.key = "pace.spread_pct",
       .name = "Pace spread",
@@ -119,7 +122,8 @@ const LeverRow kRows[] = {
       .most = 300,
       .step = 5,
       .usual = usual_spread,
-      .source = "usual value: half, since the pace is a guess; common practice"}},
+      .source = "usual value: how your own earlier outings differ, else half, since the pace is a guess; common "
+                "practice"}},
     {L::pace_target,
      {.key = "pace.target",
       .name = "Target",

@@ -41,7 +41,8 @@ void count(const Plan& plan, const OutingDay& day, const Now& now, Live& live) {
   // where a time cannot be placed on the outing's day there is nothing to compare
   if (day.phase != Phase::on_air) return;
   live.drying = pace::drying(on_air_times(plan, day, now), worth_min(plan, day.past),
-                             {plan[L::pace_per_hour], plan[L::pace_spread_pct]});
+                             {plan[L::pace_per_hour], plan[L::pace_spread_pct]},
+                             worth_min(plan, day.past) + worth_min(plan, day.to_come));
 }
 
 }  // namespace

@@ -15,11 +15,19 @@
 
 namespace gs {
 
-/// What of the settings an outing's usual values rest on. No part of an outing: it is filled in by whoever has the
-/// settings, and two outings are the same whatever it says.
+/// What earlier outings say of the pace: those with one kind of antenna, or all of them.
+struct OwnPace {
+  std::string antenna;  // an option's key of antenna.kind, "" for all
+  double per_hour = 0, spread_pct = 0;
+  int outings = 0;
+};
+
+/// What of the settings and of earlier outings an outing's usual values rest on. No part of an outing: it is filled
+/// in by whoever has the settings, and two outings are the same whatever it says.
 struct Habits {
   std::string licence;  // an option's key of rules.class, "" for none
   std::vector<OwnUsual> usual;
+  std::vector<OwnPace> paces;  // past.h's own_paces
   bool operator==(const Habits&) const { return true; }
 };
 
@@ -28,7 +36,8 @@ using Values = std::vector<Value>;  // always lever_count() long
 
 struct Outing {
   std::string name;
-  std::string date;  // ISO 8601 "2026-06-13", or empty
+  std::string date;   // ISO 8601 "2026-06-13", or empty
+  std::string notes;  // free words on several lines; nothing reads them
   Values set = Values(lever_count());
   std::optional<Values> pinned;  // the plan as it was pinned
   std::string pinned_name;       // "100 W": what was last changed when it was pinned

@@ -30,6 +30,10 @@ Plan resolve(const Values& set, const Habits& habits, KitSummary kit) {
     if (is_lever(id) && lever(id).kind == Kind::number && refusal(id, own.value).empty())
       plan.habits.usual.emplace_back(id, own.value);
   }
+  for (const OwnPace& own : habits.paces)
+    plan.habits.paces.push_back({own.antenna.empty() ? std::numeric_limits<double>::quiet_NaN()
+                                                     : option_index(lever(L::antenna_kind), own.antenna),
+                                 own.per_hour, own.spread_pct, own.outings});
   if (!habits.licence.empty()) plan.habits.licence = option_index(lever(L::rules_class), habits.licence);
   for (std::size_t i = 0; i < count; ++i) {
     const Lever& row = lever(L(i));
@@ -57,6 +61,15 @@ Plan resolve(const Values& set, const Habits& habits, KitSummary kit) {
     plan.from[i] = from;
   }
   return plan;
+}
+
+const PlanPace* own_pace(const Plan& plan) {
+  const PlanPace* all = nullptr;
+  for (const PlanPace& pace : plan.habits.paces) {
+    if (std::isnan(pace.antenna)) all = &pace;
+    if (plan.has(L::antenna_kind) && pace.antenna == plan[L::antenna_kind]) return &pace;
+  }
+  return all;
 }
 
 double usual_of(const Plan& plan, L id) {

@@ -42,6 +42,12 @@ KitSummary sum_up(std::span<const kit::Item> items);
 
 struct Plan;
 
+/// OwnPace with its antenna as the option's index; NaN for all antennas together.
+struct PlanPace {
+  double antenna, per_hour, spread_pct;
+  int outings;
+};
+
 /// A stint with its levers resolved: the plan as it is while the stint lasts, without stints of its own. Empty
 /// where the stint changes nothing or is a break.
 struct StintPlan {
@@ -56,6 +62,7 @@ struct Plan {
   struct Habits {
     double licence = std::numeric_limits<double>::quiet_NaN();  // option of rules.class
     std::vector<std::pair<L, double>> usual = {};               // own values that stand in for the table's
+    std::vector<PlanPace> paces = {};                           // of earlier outings
   };
   std::vector<double> x;
   std::vector<From> from;
@@ -85,6 +92,10 @@ Plan resolve_pinned(const Outing& outing);
 /// What a number lever is when nobody sets it: the person's own usual value, else the table's; NaN where there is
 /// none.
 double usual_of(const Plan& plan, L id);
+
+/// What earlier outings say of the pace under this plan: those with its kind of antenna where they are told apart,
+/// else all of them. Null where there are none.
+const PlanPace* own_pace(const Plan& plan);
 
 /// A lever's number as people write it: no more decimals than it needs and its row allows. "15 m", "14.06 MHz".
 std::string say_lever(const Lever& row, double value, const Style& style);

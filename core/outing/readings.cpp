@@ -448,8 +448,8 @@ constexpr Reading kReadings[] = {
      .digits = 1,
      .better = Better::less,
      .source = kExposureSource,
-     .assumes = "a half-wave dipole's gain towards people, reflection and limits as chosen; local rules come "
-                "first",
+     .assumes = "the antenna's greatest gain towards people, a dipole's or a longer wire's; reflection and limits "
+                "as chosen; local rules come first",
      .formula = "where the averaged field meets the limit for people who were not told, rounded up, never under "
                 "arm's reach",
      .rests_on = kSafetyRests},
@@ -460,8 +460,8 @@ constexpr Reading kReadings[] = {
      .digits = 1,
      .better = Better::less,
      .source = kExposureSource,
-     .assumes = "a half-wave dipole's gain towards people, reflection and limits as chosen; local rules come "
-                "first",
+     .assumes = "the antenna's greatest gain towards people, a dipole's or a longer wire's; reflection and limits "
+                "as chosen; local rules come first",
      .formula =
          "where the averaged field meets the limit for those who were told, rounded up, never under arm's reach",
      .rests_on = kSafetyRests},
@@ -523,7 +523,8 @@ constexpr Reading kReadings[] = {
      .unit = Unit::percent,
      .better = Better::less,
      .source = "47 CFR 97.313, text of 2026-09-23; docs/methods/rules",
-     .assumes = "the least power that will do is asked for everywhere (97.313(a)); a wire is taken as a dipole",
+     .assumes =
+         "the least power that will do is asked for everywhere (97.313(a)); a wire counts with its greatest gain",
      .formula =
          "peak envelope power \u00F7 its limit; on 60 m radiated power over a half-wave dipole \u00F7 its limit",
      .rests_on = kRulesPowerRests},

@@ -5,6 +5,8 @@
 #include <utility>
 
 #include "core/outing/archive.h"
+#include "core/outing/live.h"
+#include "core/pace/utc.h"
 
 namespace gs {
 namespace {
@@ -117,7 +119,7 @@ std::string figure_json(const Reading& row, const Figure& figure, const std::str
 }
 
 /// The outlook shape shared by plans and checks; rows are already "key": {...}.
-std::string shaped(std::string_view kind, std::initializer_list<std::pair<std::string_view, std::string>> head,
+std::string shaped(std::string_view kind, const std::vector<std::pair<std::string_view, std::string>>& head,
                    const std::vector<std::string>& levers, const std::vector<std::string>& readings) {
   std::string text = "{\n  \"groundsheet\": 1,\n  \"kind\": " + json_quote(kind);
   for (const auto& member : head) text += ",\n  " + json_quote(member.first) + ": " + member.second;
@@ -129,6 +131,26 @@ std::string shaped(std::string_view kind, std::initializer_list<std::pair<std::s
   part("levers", levers);
   part("readings", readings);
   return text + "\n}\n";
+}
+
+std::string_view phase_key(Phase phase) {
+  return phase == Phase::planning ? "planning" : phase == Phase::on_air ? "on_air" : "after";
+}
+
+std::string now_json(const Plan& plan, const Outlook& outlook, const Now& now) {
+  const Live at = live(plan, outlook, now);
+  std::string says = "[";
+  for (const std::string& sentence : {say_late(at, {}), say_drying(at, {}), say_clock(at, {})})
+    if (!sentence.empty()) says += (says.size() > 1 ? ", " : "") + json_quote(sentence);
+  return object({{"phase", json_quote(phase_key(at.phase))},
+                 {"utc", json_quote(pace::utc_text(now.utc_s))},
+                 {"local_min", number(at.now_min)},
+                 {"on_air_min", number(at.on_air_min)},
+                 {"left_min", number(at.left_min)},
+                 {"pack_in_min", number(at.pack_in_min)},
+                 {"counted", number(at.counted)},
+                 {"target", number(at.target)},
+                 {"says", says + "]"}});
 }
 
 }  // namespace
@@ -178,7 +200,7 @@ std::string checks_json() {
   return list(rows, "  ") + "\n";
 }
 
-std::string outlook_json(const Plan& plan, const Outlook& outlook) {
+std::string outlook_json(const Plan& plan, const Outlook& outlook, const Now& now) {
   std::vector<std::string> levers, readings;
   for (std::size_t i = 0; i < lever_count(); ++i) {
     const Lever& row = lever(L(i));
@@ -193,7 +215,9 @@ std::string outlook_json(const Plan& plan, const Outlook& outlook) {
   std::string sentences = "[";
   for (const Clash& clash : clashes(plan))
     sentences += (sentences.size() > 1 ? ", " : "") + json_quote(clash.sentence);
-  return shaped("outlook", {{"clashes", sentences + "]"}}, levers, readings);
+  std::vector<std::pair<std::string_view, std::string>> head{{"clashes", sentences + "]"}};
+  if (pace::is_instant(now.utc_s)) head.push_back({"now", now_json(plan, outlook, now)});
+  return shaped("outlook", head, levers, readings);
 }
 
 std::string check_json(const Check& check, const CheckValues& values, const CheckOutcome& outcome) {

@@ -13,8 +13,10 @@ std::string readings_json();  // array of the reading table
 std::string checks_json();    // array of the check table
 
 /// {"groundsheet": 1, "kind": "outlook", "clashes": [sentence, ...], "levers": {...}, "readings": {...}}. Value
-/// null where the state is unknown.
-std::string outlook_json(const Plan& plan, const Outlook& outlook);
+/// null where the state is unknown. With a clock also "now": {"phase": "planning", "on_air" or "after", "utc",
+/// "local_min", "on_air_min", "left_min", "pack_in_min", "counted", "target", "says": [sentence, ...]}: what the
+/// sheet for being on the air says beside the readings.
+std::string outlook_json(const Plan& plan, const Outlook& outlook, const Now& now = {});
 
 /// The same shape, "kind": "check": inputs under "levers", results under "readings".
 std::string check_json(const Check& check, const CheckValues& values, const CheckOutcome& outcome);

@@ -45,16 +45,28 @@ bool is_control(char32_t point) {
          (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069);
 }
 
-std::string clean_text(std::string_view text, std::size_t most_chars) {
+namespace {
+
+std::string cleaned(std::string_view text, std::size_t most_chars, bool breaks) {
   std::string clean;
   for (std::size_t chars = 0; !text.empty() && chars < most_chars;) {
-    const Rune rune = first_rune(text);
+    Rune rune = first_rune(text);
     text.remove_prefix(rune.bytes);
-    if (is_control(rune.point)) continue;
+    if (breaks && rune.point == '\r') {
+      if (text.starts_with('\n')) continue;
+      rune.point = '\n';
+    }
+    if (is_control(rune.point) && !(breaks && rune.point == '\n')) continue;
     append_rune(clean, rune.point);
     ++chars;
   }
   return clean;
 }
+
+}  // namespace
+
+std::string clean_text(std::string_view text, std::size_t most_chars) { return cleaned(text, most_chars, false); }
+
+std::string clean_lines(std::string_view text, std::size_t most_chars) { return cleaned(text, most_chars, true); }
 
 }  // namespace gs

@@ -28,4 +28,7 @@ bool is_control(char32_t point);
 /// At most `most_chars` characters, controls dropped, bytes that are not UTF-8 replaced by U+FFFD. Idempotent.
 std::string clean_text(std::string_view text, std::size_t most_chars);
 
+/// The same for words on several lines: '\n' stays, "\r\n" and a lone '\r' become one. Idempotent.
+std::string clean_lines(std::string_view text, std::size_t most_chars);
+
 }  // namespace gs

@@ -9,12 +9,14 @@ namespace gs::pace {
 namespace {
 
 constexpr std::size_t kFewest = 2, kFive = 5;
-// Of the false alarms that may be, three in five go to waits, the others to fives: waits are what one notices.
-constexpr double kForWaits = 0.6 * kMostFalseAlarms, kForFives = 0.4 * kMostFalseAlarms;
+// Of the false alarms that may be, seven in ten go to waits, the others to fives: waits are what one notices.
+constexpr double kForWaits = 0.7 * kMostFalseAlarms, kForFives = 0.3 * kMostFalseAlarms;
 
-/// first / (n + first)(n + first + 1) over n = 0, 1, 2, ... sums to 1 whatever `first`: shares of an endless list.
-double share_of(double n, double first) { return first / ((n + first) * (n + first + 1)); }
-constexpr double kFirstWait = 10, kFirstFive = 3;
+/// The part of all false alarms that may fall to one stretch: what it is expected to take, by the contacts before
+/// it, over the minutes in which one that takes as long as this could begin. `before_min` is never more than those.
+double share_of(double more, double n, double before_min, double took_min, double whole_min) {
+  return more * (before_min / n) / (whole_min - took_min);
+}
 
 /// Chance that `more` contacts after the n-th take this long: from the contacts alone, and with the guessed pace
 /// counted in; the greater one.
@@ -33,15 +35,16 @@ double chance_of(double n, double before_min, double took_min, double more, Pace
 
 }  // namespace
 
-Drying drying(std::span<const double> at_min, double now_min, Pace usual) {
+Drying drying(std::span<const double> at_min, double now_min, Pace usual, double whole_min) {
   if (at_min.size() < kFewest || !is_pace(usual) || !(usual.per_hour > 0) ||
       !std::is_sorted(at_min.begin(), at_min.end()) || !(at_min.front() >= 0) || !(now_min >= at_min.back()) ||
-      !std::isfinite(now_min))
+      !std::isfinite(now_min) || !std::isfinite(whole_min))
     return {};
+  whole_min = std::fmax(whole_min, now_min);
   const std::size_t count = at_min.size();
   const double wait_min = now_min - at_min.back();
   Drying result{false, Drying::Sign::none, chance_of(double(count), at_min.back(), wait_min, 1, usual), wait_min};
-  if (result.chance <= kForWaits * share_of(double(count - kFewest), kFirstWait)) {
+  if (result.chance <= kForWaits * share_of(1, double(count), at_min.back(), wait_min, whole_min)) {
     result.shown = true;
     result.sign = Drying::Sign::wait;
     return result;
@@ -51,8 +54,8 @@ Drying drying(std::span<const double> at_min, double now_min, Pace usual) {
   if (fives == 0) return result;
   const double before_min = at_min[fives * kFive - 1], until_min = count % kFive == 0 ? at_min.back() : now_min;
   const double took_min = until_min - before_min;
-  const double chance = chance_of(double(fives * kFive), before_min, took_min, kFive, usual);
-  if (chance > kForFives * share_of(double(fives - 1), kFirstFive)) return result;
+  const double before = double(fives * kFive), chance = chance_of(before, before_min, took_min, kFive, usual);
+  if (!(chance <= kForFives * share_of(kFive, before, before_min, took_min, whole_min))) return result;
   return {true, Drying::Sign::slow_five, chance, took_min};
 }
 

@@ -21,5 +21,7 @@ struct Counted {
 /// Distributions, ch. 5 (from memory).
 Pace prior_from(Pace guess, std::span<const Counted> outings);
 inline constexpr double kGuessOutings = 3;
+/// Before there are any: contacts an hour, and half of it either way, since it is a guess. Common practice.
+inline constexpr Pace kGuess{12, 50};
 
 }  // namespace gs::pace

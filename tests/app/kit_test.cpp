@@ -192,6 +192,34 @@ TEST_CASE("kit: three styles, ticks for charging, packing and packing down, each
   }
 }
 
+TEST_CASE("kit: a row ticks itself; a narrow row leaves leaving at home to its editor; the hour chooses the list") {
+  for (const float width : {390.0F, 1024.0F}) {
+    Stage stage(width, 844);
+    stage.open_sample();
+    open_kit(stage);
+    CAPTURE(width);
+    const std::string stakes = id_of(stage, "Stakes");
+    const std::string tick = "kit:pack" + stakes.substr(3);
+    CHECK(stage.at(tick).name == "Stakes, packed");
+    CHECK(stage.at(tick).checked == 0);
+    stage.tap(tick);
+    CHECK(stage.at(tick).checked == 1);
+    const auto packed =
+        std::count_if(items(stage).begin(), items(stage).end(), [](const kit::Item& item) { return item.packed; });
+    CHECK(stage.at("kit:done").name ==
+          std::to_string(packed) + " of " + std::to_string(items(stage).size()) + " packed");
+    CHECK(stage.at("kit:weight").value.find(" kg") != std::string::npos);
+    const std::size_t count = items(stage).size();
+    CHECK((stage.find(stakes + ":remove") == nullptr) == (width < 500));
+    if (width < 500) stage.tap(stakes + ":text");
+    stage.tap(stakes + ":remove");
+    CHECK(items(stage).size() == count - 1);
+    CHECK(stage.find("kit:stow:0") == nullptr);
+    stage.tap("kit:stow");
+    CHECK(stage.at("kit:stow:0").checked == 0);
+  }
+}
+
 TEST_CASE("kit: the spare that is taken along lengthens the runtime, and leaving it takes that back") {
   Stage stage(1024, 768);
   stage.open_sample();

@@ -30,9 +30,10 @@ std::string outing_text(const std::string& name, double length) {
 }  // namespace
 
 TEST_CASE("keys of the store are few and plain") {
-  for (const char* key : {"outing", "outing-2", "bin-17", "settings", "things", "open"}) CHECK(store::is_key(key));
-  for (const char* key : {"", "outing-", "outing-0", "outing-02", "bin", "outing-2/..", "settings-2", "Outing",
-                          "outing-123456789"})
+  for (const char* key : {"outing", "outing-2", "bin-17", "settings", "things", "history", "open"})
+    CHECK(store::is_key(key));
+  for (const char* key :
+       {"", "outing-", "outing-0", "outing-02", "bin", "outing-2/..", "settings-2", "Outing", "outing-123456789"})
     CHECK_FALSE(store::is_key(key));
   CHECK(record_number("outing", "outing") == 1);
   CHECK(record_number("outing-12", "outing") == 12);
@@ -62,7 +63,8 @@ TEST_CASE("a store of before, with its one outing, opens as it was; the next out
 
 TEST_CASE("the one that was open is open at the next start") {
   machine().outing = outing_text("One", 1);
-  machine().records = {{"outing-2", outing_text("Two", 2)}, {"outing-3", outing_text("Three", 3)}, {"open", "outing-2"}};
+  machine().records = {
+      {"outing-2", outing_text("Two", 2)}, {"outing-3", outing_text("Three", 3)}, {"open", "outing-2"}};
   Stage stage(390, 844);
   CHECK(length_m(stage) == 2);
   to_outings(stage);

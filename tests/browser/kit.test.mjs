@@ -89,7 +89,6 @@ test('by keyboard alone: an item is opened, refused, mended, moved, left at home
 
 test('by the mirror: what is packed is a checkbox that says so, and what stands in it is heard', async (t) => {
   const page = await open_kit(t);
-  await press(page, /^Packed, at home/);
   const stakes = box(page, /^Stakes/);
   assert.equal(await stakes.getAttribute('aria-checked'), 'false');
   await stakes.evaluate((element) => element.click());

@@ -1,6 +1,8 @@
 // Pictures of the packed page, for the guide and for the eye. Not a test: node --test passes this file over.
 //   node tests/browser/screenshots.mjs            docs/guide/overview.png and feedline.png, 1024 x 768
-//   node tests/browser/screenshots.mjs OUT_DIR    every sheet at three sizes, and the pages of words, into OUT_DIR
+//   node tests/browser/screenshots.mjs OUT_DIR    every sheet in three themes at four sizes with 100 and 200 % text, and the
+//                                                 pages of words, into OUT_DIR
+//   node tests/browser/screenshots.mjs OUT_DIR night-390x844   only the sets whose names begin so (theme-size-text)
 // GROUNDSHEET_PAGE and CHROMIUM as in harness.mjs.
 import { mkdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
@@ -9,7 +11,10 @@ import { browse, open_page, repository, serve, still } from './harness.mjs';
 const most_guide_bytes = 200e3;
 const sizes = [
   { width: 1024, height: 768 }, { width: 820, height: 1180, touch: true }, { width: 390, height: 844, touch: true },
+  { width: 844, height: 390, touch: true },
 ];
+const themes = ['daylight', 'dusk', 'night'];
+const texts_pct = [100, 200];
 
 // By name, as a screen reader would. A press with the keyboard also reaches what lies scrolled out of sight.
 async function press(page, name) {
@@ -60,9 +65,20 @@ async function guide(page) {
 
 const links = ['Battery', 'Radio', 'Feed line', 'Antenna', 'Sky', 'Contacts', 'Safety', 'Clock', 'Kit'];
 
-async function every_sheet(page, folder, size) {
+async function dress(page, theme, text_pct) {
+  for (let turns = themes.indexOf(theme); turns > 0; --turns) await press(page, /^Theme/);
+  if (text_pct === 100) return;
+  await press(page, /^More:/);
+  const choice = page.locator('#mirror').getByRole('radio', { name: `${text_pct} %` });
+  await choice.focus();
+  await choice.press('Enter');
+  await still(page);
+  await press(page, /^Overview/);
+}
+
+async function every_sheet(page, folder, set) {
   let number = 0;
-  const shot = (name) => shoot(page, folder, `${size}-${String(number++).padStart(2, '0')}-${name}`);
+  const shot = (name) => shoot(page, folder, `${set}-${String(number++).padStart(2, '0')}-${name}`);
   await shot('begin');
   await sample_with_pin(page);
   await press(page, /^Overview/);
@@ -87,11 +103,6 @@ async function every_sheet(page, folder, size) {
   await shot('check');
   await press(page, 'Close');
   await press(page, /^Overview/);
-  for (const theme of ['dusk', 'night']) {
-    await press(page, /^Theme/);
-    await shot(`overview-${theme}`);
-  }
-  await press(page, /^Theme/);
   await press(page, /^More:/);
   await shot('more');
   await the_day(page, shot);
@@ -133,13 +144,19 @@ try {
   const browser = await browse(run);
   const folder = process.argv[2];
   if (folder) mkdirSync(folder, { recursive: true });
-  for (const size of folder ? sizes : sizes.slice(0, 1)) {
-    const { page } = await open_page(run, browser, address, size);
-    if (!folder) await guide(page);
-    else {
-      const name = `${size.width}x${size.height}`;
-      await every_sheet(page, folder, name);
-      await pages_of_words(page, address, folder, name);
+  if (!folder) await guide((await open_page(run, browser, address, sizes[0])).page);
+  for (const size of folder ? sizes : []) {
+    const name = `${size.width}x${size.height}`;
+    for (const theme of themes) {
+      for (const text_pct of texts_pct) {
+        const set = `${theme}-${name}-${text_pct}`;
+        if (!set.startsWith(process.argv[3] ?? '')) continue;
+        const { page, context } = await open_page(run, browser, address, size);
+        await dress(page, theme, text_pct);
+        await every_sheet(page, folder, set);
+        if (theme === themes[0] && text_pct === 100) await pages_of_words(page, address, folder, name);
+        await context?.close();
+      }
     }
   }
 } finally {

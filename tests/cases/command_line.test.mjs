@@ -38,6 +38,53 @@ test('the demo outing is known all through', () => {
   assert.equal(answer.readings['feedline.arrives_pct'].state, 'holds');
 });
 
+/** An outing of 13 June 2026 in a zone four hours behind UTC: on the air from 17:00, contacts every ten minutes. */
+const counted_outing = (count) => JSON.stringify({
+  groundsheet: 1, kind: 'outing', name: 'Counted', date: '2026-06-13',
+  levers: { 'clock.utc_offset_min': -240, 'clock.arrive_min': 990, 'clock.leave_by_min': 1200, 'clock.set_up_min': 30, 'clock.pack_down_min': 15 },
+  on_air: [{ from: '2026-06-13T21:00:00Z' }],
+  tally: Array.from({ length: count }, (_, i) => ({ at: `2026-06-13T21:${String(10 * (i + 1)).padStart(2, '0')}:00Z` })),
+});
+
+test('--now prints what stands on the sheet for being on the air at that time', (t) => {
+  const files = folder(t), file = files.file(counted_outing(5));
+  const at = (time) => ask(['--evaluate', file, '--now', time]);
+  const then = at('18:00');
+  assert.equal(then.now.phase, 'on_air');
+  assert.equal(then.now.utc, '2026-06-13T22:00:00Z');
+  assert.equal(then.now.local_min, 1080);
+  assert.equal(then.now.on_air_min, 60);
+  assert.equal(then.now.pack_in_min, 105);
+  assert.equal(then.now.counted, 5);
+  assert.equal(then.readings['pace.so_far'].value, 5);
+  // gamma(4, 1/3 h), 12 an hour within half, and 5 in an hour: 9 in 4/3 h
+  assert.ok(Math.abs(then.readings['pace.now_per_hour'].value - 6.75) < 1e-9, then.readings['pace.now_per_hour'].value);
+  assert.deepEqual(at('2026-06-13T22:00:00Z'), then);
+  assert.ok(at('19:00').readings['pace.chance_of_target_pct'].value < then.readings['pace.chance_of_target_pct'].value);
+  assert.match(at('19:40').now.says.join(' '), /drying up/);
+  assert.equal(at('2026-06-15T22:00:00Z').now.phase, 'after');
+  assert.equal(at('2026-06-15T22:00:00Z').now.local_min, null);
+  refused(['--evaluate', file, '--now', 'soon'], '--now');
+  refused(['--evaluate', file, '--now'], '--now');
+  refused(['--check', 'pace.chance', '--now', '18:00'], '--now');
+  refused(['--evaluate', files.file('{"groundsheet": 1, "kind": "outing"}'), '--now', '18:00'], 'UTC offset');
+});
+
+test('--history takes the usual pace from earlier outings, and only from earlier ones', (t) => {
+  const files = folder(t), file = files.file(counted_outing(0));
+  const row = (date, contacts, minutes) => ({ name: 'Pond', date, contacts, on_air_min: minutes, started: `${date}T20:00:00Z` });
+  const rows = [row('2026-05-01', 12, 60), row('2026-05-08', 25, 75), row('2026-05-15', 8, 40), row('2026-07-01', 99, 60)];
+  const history = files.file(JSON.stringify({ groundsheet: 1, kind: 'history', outings: rows }));
+  const pace = (...more) => ask(['--evaluate', file, ...more]).levers['pace.per_hour'];
+  assert.equal(pace().value, 12);
+  // gamma(4, 1/3 h) and 45 contacts in 175 min: 49 in 3.25 h
+  assert.equal(pace('--history', history).value, 15.1);
+  assert.equal(pace('--history', history).from, 'usual');
+  assert.equal(pace('--history', history, '--set', 'pace.per_hour=5').value, 5);
+  refused(['--evaluate', file, '--history', join(files.path, 'none.json')], 'none.json');
+  refused(['--evaluate', file, '--history', file], 'kind');
+});
+
 test('moving one lever of the demo moves what follows, the way physics and the clock have it', (t) => {
   const read = (...pairs) => ask(['--evaluate', demo, ...pairs.flatMap((pair) => ['--set', pair])]).readings;
   const plan = read();

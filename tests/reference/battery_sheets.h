@@ -4,6 +4,7 @@
 #include <array>
 #include <vector>
 
+#include "core/battery/chemistry.h"
 #include "core/battery/rate_sheet.h"
 
 namespace gs::test {
@@ -81,6 +82,19 @@ inline constexpr ExponentRow kExponents[] = {
     {"8G8D", 225, 500, 1.10},  {"T-105", 225, 447, 1.24}, {"T-125", 235, 488, 1.19}, {"T-145", 244, 530, 1.14},
     {"J250", 250, 535, 1.17},  {"J305", 305, 660, 1.21},  {"L16", 350, 760, 1.28},   {"24TM", 85, 135, 1.23},
     {"30XHS", 130, 225, 1.24}, {"EV8D", 216, 450, 1.17},
+};
+
+/// The constants of another program for one maker's 40 Ah block (CSB GP 12400, with a measured block's slope), by
+/// the label: for its worked figures, through the same functions that the catalogue's row goes through.
+struct M40Block {
+  battery::KineticLaw law{42.757 / 40, 3.3644, 0.41494, 12.78, 1.35, 0.00552, Evidence::seen, "worked out apart"};
+  battery::Chemistry chemistry = *battery::find_chemistry("sealed_lead");
+  M40Block() {
+    chemistry.quick_mohm_ah = 9.8 * 40;
+    chemistry.kinetic = &law;
+  }
+  M40Block(const M40Block&) = delete;
+  M40Block& operator=(const M40Block&) = delete;
 };
 
 }  // namespace gs::test

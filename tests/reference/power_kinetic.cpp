@@ -341,8 +341,9 @@ TEST_CASE("kinetic: long overs end sooner than short ones of the same share") {
   }
 }
 
-TEST_CASE("pack on the air: the catalogue's law is the set worked out apart") {
-  const Law law = law_of({.chemistry = &lead(), .capacity_ah = 40});
+TEST_CASE("pack on the air: a block with the set's constants is the set worked out apart") {
+  const test::M40Block m40;
+  const Law law = law_of({.chemistry = &m40.chemistry, .capacity_ah = 40});
   CHECK(law.wells.capacity_ah == doctest::Approx(kM40.wells.capacity_ah).epsilon(1e-9));
   CHECK(law.quick_ohm == doctest::Approx(kM40.ohm).epsilon(1e-9));
   Closeness off("hours to a floor at the set, relative", "");
@@ -358,7 +359,8 @@ TEST_CASE("pack on the air: the catalogue's law is the set worked out apart") {
 // Speech of 100 W: overs of 20 s at 9.9 A average and 21 A peaks, 30 s at 1.2 A; 30 Ah (another program).
 TEST_CASE("pack on the air: speech on a 30 Ah block, worked examples") {
   Closeness off("hours, speech on 30 Ah", "h");
-  const Law law = law_of({.chemistry = &lead(), .capacity_ah = 30});
+  const test::M40Block m40;
+  const Law law = law_of({.chemistry = &m40.chemistry, .capacity_ah = 30});
   struct Row {
     double sending_a, peak_a, pause_a, lead_ohm, hours;
   };

@@ -2,7 +2,7 @@
 'use strict';
 {
   const gs = globalThis.groundsheet;
-  const shape_of_kind = /^(outing(-[1-9]\d{0,7})?|bin-[1-9]\d{0,7}|settings|things|open)$/; // app/store/key.cpp
+  const shape_of_kind = /^(outing(-[1-9]\d{0,7})?|bin-[1-9]\d{0,7}|settings|things|history|open)$/; // app/store/key.cpp
   const prefix = 'groundsheet.';
   const aside_prefix = 'groundsheet.aside.';
   const marker_cache = 'groundsheet-marker';

@@ -16,11 +16,12 @@
     gs.glue.lend([field.id, text], (at, size, text_at, text_size) => Module._gs_text(at, size, text_at, text_size, verbs[verb]));
 
   function adopt(element, id) {
-    element.type = 'text';
+    const lines = element.localName === 'textarea';
+    if (!lines) element.type = 'text';
     element.className = 'hand field';
     element.autocomplete = 'off';
     element.spellcheck = false;
-    element.enterKeyHint = 'done';
+    element.enterKeyHint = lines ? 'enter' : 'done';
     for (const [name, value] of [['autocapitalize', 'off'], ['autocorrect', 'off']]) {
       element.setAttribute(name, value);
     }
@@ -32,7 +33,7 @@
     });
     element.addEventListener('focus', () => {
       open = element;
-      element.select();
+      if (!lines) element.select();
       keep_in_sight();
     });
     element.addEventListener('blur', () => {
@@ -87,7 +88,9 @@
     const element = event.target;
     const field = fields.get(element);
     if (event.isComposing || event.keyCode === composing_code) return;
-    if (event.key === 'Enter') {
+    if (event.key === 'Enter' && element.localName === 'textarea') {
+      // a new line, and the browser's
+    } else if (event.key === 'Enter') {
       event.preventDefault();
       finish(element);
       // A finger's keyboard goes away; a desk's stays where it is.

@@ -42,7 +42,7 @@
   }
 
   function make(node, parent) {
-    const tag = node.role === 'heading' ? `h${node.level || 2}` : tags[node.role] || 'div';
+    const tag = node.role === 'heading' ? `h${node.level || 2}` : node.lines ? 'textarea' : tags[node.role] || 'div';
     const element = document.createElement(tag);
     const role = words[node.role] ?? node.role;
     if (role) element.setAttribute('role', role);

@@ -102,8 +102,8 @@ TEST_CASE("past: the file is read, written and read back the same; rows that can
   CHECK(text.find("2026-02-30") != std::string::npos);
   CHECK(text.find("red") != std::string::npos);
   CHECK(history_csv(loaded.outings) ==
-        "date,name,contacts,on_air_min,per_hour,target,set_up_min,antenna\r\n"
-        "2026-06-13,\"A, \"\"so\"\"\",11,112,5.9,10,33,dipole\r\n2026-06-14,B,3,60.5,3,0,,\r\n");
+        "date,name,contacts,on_air_min,per_hour,target,set_up_min,antenna,left_planned_pct,left_pct\r\n"
+        "2026-06-13,\"A, \"\"so\"\"\",11,112,5.9,10,33,dipole,,\r\n2026-06-14,B,3,60.5,3,0,,,,\r\n");
   CHECK_FALSE(read_history("{}").refusal.empty());
   CHECK_FALSE(read_history(R"({"groundsheet": 1, "kind": "outing"})").refusal.empty());
 }
