@@ -48,7 +48,9 @@ void Ui::end_scroll() {
   const float content = y - state.start_y;
   const float most = std::max(0.0F, content - state.box.h);
   const float offset = state.box.y - state.start_y;
-  if (hand.scroll(state.id, most) != offset) wake_at(now_s);
+  // Both went through sums of floats: bit for bit they may never agree, and each frame would ask for the next.
+  constexpr float kUnseenPx = 0.05F;
+  if (std::abs(hand.scroll(state.id, most) - offset) > kUnseenPx) wake_at(now_s);
   if (most > 0) {  // where one is, at the edge: a thin mark that is not a target
     const float bar_h = std::max(24.0F, state.box.h * state.box.h / content);
     const float bar_y = state.box.y + (state.box.h - bar_h) * (offset / most);

@@ -163,7 +163,7 @@ void panel_here(Ui& ui) {
     case Panel::why:
       return ui.why_panel();
     case Panel::keypad:
-      return ui.keypad();
+      return ui.session.view.lever == L::count ? ui.turn_keypad() : ui.keypad();
     case Panel::choices:
       return choices(ui);
     case Panel::turned:
@@ -226,7 +226,7 @@ void two_columns(Ui& ui, const LinkSheet& sheet, Box area) {
   } else {
     ui.begin_scroll("sheet", {draw_x, area.y, draw_w, area.h});
     ui.column(draw_x, draw_w - kScrollMark, ui.y + 8);
-    if (panel == Panel::turned) {
+    if (panel == Panel::turned || (panel == Panel::keypad && ui.session.view.lever == L::count)) {
       ui.turn_answers();
     } else {
       figures(ui, sheet);

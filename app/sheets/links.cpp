@@ -45,6 +45,15 @@ double hours_to_ask(const Session& session) {
   return std::min(99.0, std::floor(runtime_h) + 1);
 }
 
+/// A slider that a finger can hit quarters of an hour on, as far as the question may go.
+double scale_end_h(double asked_h) { return std::clamp(6 * std::ceil(1.5 * asked_h / 6), 6.0, 100.0); }
+
+/// Volts at ease at the set, as the supply is judged.
+double supply_to_ask(const Session& session) {
+  const Plan& plan = session.plan();
+  return std::clamp(std::ceil(10 * plan[ease_lever(R::power_supply_at_key_down_v)] - 1e-9) / 10, 0.1, 15.0);
+}
+
 TurnOffer which_battery() {
   return {
       [](const Session& session) {
@@ -58,11 +67,13 @@ TurnOffer which_battery() {
         turn.reading = R::power_runtime_h;
         turn.wanted = hours_to_ask(session);
         turn.step = 0.25;
-        turn.most = 100;
+        turn.most = scale_end_h(turn.wanted);
         turn.levers = {
             L::battery_capacity_ah, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::spare_capacity_ah,
             L::lead_wire,           L::lead_length_m,          L::battery_reserve_pct};
         turn.may = {L::battery_capacity_ah, L::radio_transmit_power_w, L::radio_transmit_share_pct};
+        turn.goals = {{turn.reading, turn.wanted, turn.step, turn.most},
+                      {R::power_supply_at_key_down_v, supply_to_ask(session), 0.1, 15}};
         return turn;
       }};
 }
@@ -82,6 +93,10 @@ TurnOffer how_long_a_line() {
             turn.most = 99;
             turn.levers = {L::feedline_length_m, L::feedline_cable, L::antenna_frequency_mhz};
             turn.may = {L::feedline_length_m, L::feedline_cable};
+            // the same share as a loss, in tenths of a decibel
+            const double loss_db = std::max(0.1, std::floor(-100 * std::log10(turn.wanted / 100) + 1e-9) / 10);
+            turn.goals = {{turn.reading, turn.wanted, turn.step, turn.most},
+                          {R::feedline_total_loss_db, loss_db, 0.1, 6}};
             return turn;
           }};
 }
@@ -121,14 +136,30 @@ LinkSheet battery() {
 LinkSheet radio() {
   return {Link::radio,
           R::power_supply_at_key_down_v,
-          {},
+          [](Ui& ui) { ui.current_plot(ui.phone() ? 230.0F : 280.0F); },
           {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
            R::radio_turned_down_w, R::power_runtime_h},
           {},
           L::radio_transmit_power_w,
-          {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
-           L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
-           L::lead_length_m, L::lead_contacts_ohm, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner,
+          {L::radio_full_power_w,
+           L::radio_mode,
+           L::radio_transmit_share_pct,
+           L::radio_receive_current_a,
+           L::radio_full_power_current_a,
+           L::radio_keyed_idle_current_a,
+           L::radio_minimum_supply_v,
+           L::radio_read_one_w,
+           L::radio_read_one_a,
+           L::radio_read_two_w,
+           L::radio_read_two_a,
+           L::radio_read_three_w,
+           L::radio_read_three_a,
+           L::lead_wire,
+           L::lead_length_m,
+           L::lead_contacts_ohm,
+           L::lead_temperature_c,
+           L::radio_accessories_a,
+           L::radio_tuner,
            L::radio_fold_back_swr}};
 }
 

@@ -62,11 +62,15 @@ struct FeedlineJoin {
   feedline::SwrRange antenna_range{}, radio_range{};  // over the phases that are not known
   feedline::LossRange loss{};                         // one value three times when the impedance is known
   bool impedance_known() const { return load_from == LoadFrom::impedance || load_from == LoadFrom::antenna_kind; }
+  bool swr_alone() const { return load_from == LoadFrom::swr_at_antenna || load_from == LoadFrom::swr_at_radio; }
 };
 FeedlineJoin join_feedline(const Plan& plan);
 
 /// Matched loss of the plan's feed line at another frequency, dB: the loss curve. NaN where the cable is not known.
 double matched_loss_at_db(const Plan& plan, double frequency_mhz);
+/// Total loss over every phase at another frequency, if the SWR that was read stood there too; NaN three times
+/// where the load is not known from an SWR alone, or no load could show it there.
+feedline::LossRange loss_range_at_db(const Plan& plan, double frequency_mhz);
 /// Attenuation of the plan's first cable, as this roll has it, dB/100 m.
 double attenuation_at_db_per_100m(const Plan& plan, double frequency_mhz);
 

@@ -31,10 +31,11 @@ inline constexpr L kPowerRests[] = {L::battery_capacity_ah,
                                     L::battery_cut_off_v,
                                     L::radio_over_s,
                                     L::lead_temperature_c};
-inline constexpr L kCurrentRests[] = {L::radio_receive_current_a,    L::radio_full_power_current_a,
-                                      L::radio_keyed_idle_current_a, L::radio_transmit_power_w,
-                                      L::radio_full_power_w,         L::radio_mode,
-                                      L::radio_transmit_share_pct,   L::radio_accessories_a};
+inline constexpr L kCurrentRests[] = {
+    L::radio_receive_current_a,  L::radio_full_power_current_a, L::radio_keyed_idle_current_a,
+    L::radio_transmit_power_w,   L::radio_full_power_w,         L::radio_mode,
+    L::radio_transmit_share_pct, L::radio_accessories_a,        L::radio_read_one_a,
+    L::radio_read_two_a,         L::radio_read_three_a};
 inline constexpr L kSupplyRests[] = {L::lead_length_m,
                                      L::lead_wire,
                                      L::battery_capacity_ah,
@@ -46,8 +47,9 @@ inline constexpr L kSupplyRests[] = {L::lead_length_m,
                                      L::radio_over_s,
                                      L::lead_contacts_ohm,
                                      L::lead_temperature_c};
-inline constexpr L kPeakRests[] = {L::radio_transmit_power_w, L::radio_full_power_w, L::radio_full_power_current_a,
-                                   L::radio_keyed_idle_current_a, L::radio_accessories_a};
+inline constexpr L kPeakRests[] = {
+    L::radio_transmit_power_w, L::radio_full_power_w, L::radio_full_power_current_a, L::radio_keyed_idle_current_a,
+    L::radio_accessories_a,    L::radio_read_one_a,   L::radio_read_two_a,           L::radio_read_three_a};
 inline constexpr L kLeadRests[] = {L::lead_length_m,          L::lead_wire,
                                    L::radio_transmit_power_w, L::radio_full_power_current_a,
                                    L::lead_contacts_ohm,      L::lead_temperature_c};

@@ -48,6 +48,9 @@ struct Lever {
   std::string_view source;                 // of usual value and range
 };
 
+/// The step that suits a value: the lever's own, or two significant figures where those are finer.
+double step_at(const Lever& row, double value);
+
 /// One result of the plan.
 struct Reading {
   std::string_view key, name;

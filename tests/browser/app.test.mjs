@@ -1,6 +1,5 @@
 // The program itself, driven as people drive it: by role and name, by touch, by keyboard, with the server gone.
 import assert from 'node:assert/strict';
-import { execFileSync } from 'node:child_process';
 import test from 'node:test';
 import { browse, browse_profile, installed, kill_profile, open, open_page, poll, ready, scratch, serve, still, swipe, watch } from './harness.mjs';
 
@@ -186,20 +185,4 @@ test('a file goes out and comes back', async (t) => {
   await (await choosing).setFiles(file);
   await press(page, /^Feed line,.*opens Feed line/);
   await poll(async () => (await metres(page)) === 27, 'the file is open');
-});
-
-test('first visit: bytes over the wire, brotli', async (t) => {
-  const { readdirSync, statSync } = await import('node:fs');
-  const { packed } = await import('./harness.mjs');
-  const { join } = await import('node:path');
-  let plain = 0, small = 0;
-  for (const name of readdirSync(packed, { recursive: true })) {
-    const path = join(packed, name);
-    if (!statSync(path).isFile()) continue;
-    plain += statSync(path).size;
-    small += /\.png$/.test(name) ? statSync(path).size : execFileSync('brotli', ['-c', '-q', '11', path], { maxBuffer: 1 << 26 }).length;
-  }
-  t.diagnostic(`the whole packed page: ${plain} bytes, ${small} as brotli`);
-  // six seconds on a line of 1 Mbit/s, the slow end of what a town's edge has (common practice)
-  assert.ok(small < 750e3, 'a first visit stays under 750 kB');
 });

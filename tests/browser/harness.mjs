@@ -34,7 +34,7 @@ export async function axe(page) {
 /** A folder of its own that is removed when the test ends. */
 export function scratch(t) {
   const folder = mkdtempSync(join(tmpdir(), 'groundsheet-'));
-  t.after(() => rmSync(folder, { recursive: true, force: true }));
+  t.after(() => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }));
   return folder;
 }
 
@@ -101,6 +101,27 @@ export async function browse(t) {
 export async function browse_profile(profile, options = {}) {
   for (const name of ['SingletonLock', 'SingletonSocket', 'SingletonCookie']) rmSync(join(profile, name), { force: true });
   return chromium.launchPersistentContext(profile, { executablePath, args, ...options });
+}
+
+/** A browser for tools that drive it themselves; gives the port at which it listens. */
+export async function browse_by_port(t) {
+  const profile = scratch(t);
+  const child = spawn(executablePath, [...args, '--headless=new', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'],
+    { stdio: ['ignore', 'ignore', 'pipe'] });
+  const gone = new Promise((done) => child.on('exit', done));
+  t.after(async () => {
+    child.kill();
+    await gone;
+  });
+  let said = '';
+  return new Promise((done, refuse) => {
+    child.stderr.on('data', (text) => {
+      said += text;
+      const [, port] = /DevTools listening on ws:\/\/[^:]*:(\d+)\//.exec(said) || [];
+      if (port) done(Number(port));
+    });
+    gone.then((code) => refuse(new Error(`the browser ended with ${code}: ${said}`)));
+  });
 }
 
 /** Ends the browser of a profile as a crash or an empty battery does: no farewell, no last write. */

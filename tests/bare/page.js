@@ -1,0 +1,3 @@
+'use strict';
+globalThis.Module = { canvas: document.getElementById('canvas') };
+navigator.serviceWorker.register('worker.js');
