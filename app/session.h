@@ -36,6 +36,7 @@ struct Turn {
     double wanted, step, most;
   };
   std::vector<Goal> goals = {};
+  bool by_kind = false;  // which antenna fits, instead: what_fits.cpp
 };
 
 struct View {

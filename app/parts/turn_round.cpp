@@ -151,6 +151,7 @@ void Ui::turn_goals() {
 }
 
 void Ui::turn_target() {
+  if (session.view.turn.by_kind) return fits_target();
   turn_goals();
   Turn& turn = session.view.turn;
   const Style& style = session.style();
@@ -195,7 +196,7 @@ void Ui::turn_keypad() {
 
 void Ui::turn_choices() {
   Turn& turn = session.view.turn;
-  section("Which may change?", "turn:may");
+  if (!turn.by_kind) section("Which may change?", "turn:may");
   for (const L id : turn.levers) {
     const std::string name(lever(id).name), node_id = "turn:may:" + std::string(lever(id).key);
     const auto at = std::find(turn.may.begin(), turn.may.end(), id);
@@ -239,6 +240,7 @@ void Ui::turn_choices() {
 
 void Ui::turn_answers() {
   const Turn turn = session.view.turn;
+  if (turn.by_kind) return fits_answers();
   const Style& style = session.style();
   const Reading& row_of = reading(turn.reading);
   std::vector<L> in_order;

@@ -141,6 +141,8 @@ class Ui {
   void turn_target();   // the value to reach
   void turn_answers();  // a lever an answer, each taken by a tap
   void turn_choices();  // which levers may change, and the way back
+  void fits_target();   // what_fits.cpp: tree, stake and band that every kind is held against
+  void fits_answers();  // every kind, whether it fits, taken by a tap
 
   // --- drawings any sheet may fill
   /// A plot over the column's width. Returns where its reading cursor is wanted, when a hand or a key moved it.

@@ -5,6 +5,7 @@
 #include "app/parts/on_air.h"
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
+#include "core/outing/findings_antenna.h"
 
 namespace gs::sheets {
 
@@ -100,6 +101,23 @@ TurnOffer how_long_a_line() {
           }};
 }
 
+TurnOffer what_fits_here() {
+  return {[](const Session& session) {
+            const Plan& plan = session.plan();
+            return plan.has_all(L::antenna_frequency_mhz, L::antenna_apex_m, L::antenna_span_m)
+                       ? "Which antenna fits in " +
+                             say_quantity(plan[L::antenna_span_m], Unit::metre,
+                                          digits_needed(plan[L::antenna_span_m], 1), session.style()) +
+                             "?"
+                       : std::string{};
+          },
+          [](const Session&) {
+            Turn turn;
+            turn.by_kind = true;
+            return turn;
+          }};
+}
+
 LinkSheet battery() {
   return {Link::battery,
           R::power_runtime_h,
@@ -178,14 +196,21 @@ LinkSheet antenna() {
           R::antenna_cut_length_m,
           [](Ui& ui) { ui.side_view(ui.phone() ? 260.0F : 360.0F); },
           {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio,
-           R::antenna_trim_m, R::antenna_low_m, R::antenna_against_full_db, R::antenna_width_mhz,
-           R::antenna_all_wire_m, R::antenna_rope_m},
-          [](Ui& ui) { ui.swr_plot(ui.phone() ? 200.0F : 240.0F); },
+           R::antenna_trim_m, R::antenna_low_m, R::safety_line_room_m, R::antenna_against_full_db,
+           R::antenna_width_mhz, R::antenna_all_wire_m, R::antenna_rope_m},
+          [](Ui& ui) {
+            if (ui.session.plan().has(L::antenna_obstacle_m)) ui.reading_row(R::antenna_clears_m);
+            ui.findings(antenna_findings(ui.session.plan(), ui.session.outlook(), ui.session.style()));
+            ui.gap();
+            ui.swr_plot(ui.phone() ? 200.0F : 240.0F);
+          },
           L::antenna_apex_m,
-          {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_end_m, L::antenna_wire,
-           L::antenna_wire_m, L::antenna_dip_mhz, L::antenna_radials, L::antenna_radial_m, L::antenna_whip_m,
-           L::antenna_coil_at_pct, L::antenna_coil_q, L::antenna_ground_ohm, L::antenna_transformer_db,
-           L::antenna_feed_r_ohm, L::antenna_feed_x_ohm}};
+          {L::antenna_kind,       L::antenna_frequency_mhz,  L::antenna_span_m,      L::antenna_end_m,
+           L::safety_line_m,      L::safety_line_voltage,    L::antenna_obstacle_m,  L::antenna_obstacle_high_m,
+           L::antenna_wire,       L::antenna_wire_m,         L::antenna_dip_mhz,     L::antenna_radials,
+           L::antenna_radial_m,   L::antenna_whip_m,         L::antenna_coil_at_pct, L::antenna_coil_q,
+           L::antenna_ground_ohm, L::antenna_transformer_db, L::antenna_feed_r_ohm,  L::antenna_feed_x_ohm},
+          what_fits_here()};
 }
 
 LinkSheet sky() {
@@ -232,13 +257,14 @@ LinkSheet safety() {
   return {Link::safety,
           R::safety_public_m,
           [](Ui& ui) { ui.safety_plan(); },
-          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
-           R::rules_power_pct},
+          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::safety_stay_off_m,
+           R::safety_line_room_m, R::rules_room_khz, R::rules_power_pct},
           {},
           L::count,
-          {L::safety_busiest_share_pct, L::safety_people_m, L::radio_transmit_power_w, L::radio_mode,
-           L::antenna_kind, L::antenna_frequency_mhz, L::rules_class, L::rules_region, L::rules_own_low_mhz,
-           L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits, L::safety_ground},
+          {L::safety_line_m, L::safety_line_voltage, L::safety_busiest_share_pct, L::safety_people_m,
+           L::radio_transmit_power_w, L::radio_mode, L::antenna_kind, L::antenna_frequency_mhz, L::rules_class,
+           L::rules_region, L::rules_own_low_mhz, L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits,
+           L::safety_ground},
           {},
           true};
 }

@@ -21,6 +21,10 @@ enum class Doubt : unsigned char {
   evaluation_owed,       // safety: nearer than a formula alone can say
   not_looked_at,         // safety: nobody has looked at the culprit yet
   people_too_near,       // safety: people were said to stand nearer than the keep-out
+  line_too_near,         // safety: a power line is nearer than what may fall or be thrown
+  line_near,             // safety: or hardly farther
+  line_not_paced,        // safety: somebody looked at power lines, and gave no distance
+  no_wire_there,         // antenna: no wire passes over the obstacle
   not_allowed,           // rules: the signal is not where the licence allows it
   not_allowed_anywhere,  // rules: the licence has no place for this mode or frequency
   no_kit,                // the kit list is empty

@@ -56,9 +56,10 @@ inline constexpr L kLeadRests[] = {L::lead_length_m,          L::lead_wire,
 inline constexpr L kFuseRests[] = {L::lead_wire, L::radio_transmit_power_w, L::radio_full_power_current_a,
                                    L::radio_mode};
 inline constexpr L kCutRests[] = {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_wire};
-inline constexpr L kFitRests[] = {L::antenna_span_m,        L::antenna_apex_m,   L::antenna_kind,
-                                  L::antenna_frequency_mhz, L::antenna_wire_m,   L::antenna_wire,
-                                  L::antenna_end_m,         L::antenna_radial_m, L::antenna_whip_m};
+inline constexpr L kFitRests[] = {L::antenna_span_m,        L::antenna_apex_m,         L::antenna_kind,
+                                  L::antenna_frequency_mhz, L::antenna_wire_m,         L::antenna_wire,
+                                  L::antenna_end_m,         L::antenna_radial_m,       L::antenna_whip_m,
+                                  L::antenna_obstacle_m,    L::antenna_obstacle_high_m};
 inline constexpr L kEfficiencyRests[] = {
     L::antenna_kind,        L::antenna_frequency_mhz, L::antenna_whip_m,
     L::antenna_coil_at_pct, L::antenna_coil_q,        L::antenna_ground_ohm,
@@ -67,6 +68,9 @@ inline constexpr L kTrimRests[] = {L::antenna_dip_mhz, L::antenna_wire_m, L::ant
                                    L::antenna_whip_m};
 inline constexpr L kHangRests[] = {L::antenna_kind, L::antenna_apex_m, L::antenna_end_m, L::antenna_frequency_mhz,
                                    L::antenna_wire_m};
+inline constexpr L kObstacleRests[] = {L::antenna_obstacle_m, L::antenna_obstacle_high_m, L::antenna_apex_m,
+                                       L::antenna_kind,       L::antenna_end_m,           L::antenna_frequency_mhz,
+                                       L::antenna_wire_m};
 inline constexpr L kAllWireRests[] = {L::antenna_kind,   L::antenna_frequency_mhz, L::antenna_wire,
                                       L::antenna_wire_m, L::antenna_radials,       L::antenna_radial_m};
 inline constexpr std::string_view kAntennaClosedForm =
@@ -95,6 +99,11 @@ inline constexpr L kRulesPowerRests[] = {L::radio_transmit_power_w, L::antenna_f
                                          L::rules_region,           L::rules_own_power_w,     L::antenna_kind,
                                          L::antenna_wire_m,         L::antenna_wire};
 
+inline constexpr L kLineRests[] = {L::safety_line_m,  L::antenna_apex_m,        L::safety_line_voltage,
+                                   L::antenna_kind,   L::antenna_frequency_mhz, L::antenna_wire_m,
+                                   L::antenna_whip_m, L::safety_looked_at_lines};
+inline constexpr std::string_view kLinesSource =
+    "US question pool 2022-2026, T0B06; 29 CFR 1926.1408 Table A; common practice; docs/methods/safety";
 inline constexpr L kLookedAt[] = {L::safety_looked_at_lines, L::safety_looked_at_fuse, L::safety_looked_at_coax};
 
 inline constexpr std::string_view kBatterySource =

@@ -5,6 +5,7 @@
 
 #include "core/outing/levers.h"
 #include "core/outing/reading_rests.h"
+#include "core/outing/reading_words.h"
 
 namespace gs {
 namespace {
@@ -229,7 +230,8 @@ constexpr Reading kReadings[] = {
      .assumes = "small steps; fold back before you cut",
      .formula =
          "length \u00D7 (dip \u00F7 frequency \u2212 1), half of it at each of two ends; below 0: cut or fold back",
-     .rests_on = kTrimRests},
+     .rests_on = kTrimRests,
+     .in_words = trim_in_words},
     {.key = "antenna.low_m",
      .name = "Lowest live wire",
      .link = Link::antenna,
@@ -240,6 +242,16 @@ constexpr Reading kReadings[] = {
      .assumes = "0 is radials underfoot: flag them. Nobody touches any of it while sending",
      .formula = "apex \u2212 drop of the wire",
      .rests_on = kHangRests},
+    {.key = "antenna.clears_m",
+     .name = "Over the obstacle",
+     .link = Link::antenna,
+     .unit = Unit::metre,
+     .digits = 1,
+     .better = Better::more,
+     .source = "plain geometry with taut wires; docs/methods/antenna",
+     .assumes = "a wire sags: pull or leave room; a branch in the wind moves",
+     .formula = "height of the lowest wire above that place \u2212 height of the obstacle; it counts in what fits",
+     .rests_on = kObstacleRests},
     {.key = "antenna.width_mhz",
      .name = "Width within SWR 2",
      .link = Link::antenna,
@@ -463,6 +475,28 @@ constexpr Reading kReadings[] = {
      .assumes = "United States rule; elsewhere a mark for where a formula alone is not enough",
      .formula = "nearer than this to anybody the station is not exempt from an evaluation",
      .rests_on = kSafetyRests},
+    {.key = "safety.stay_off_m",
+     .name = "Stay off power lines by",
+     .link = Link::safety,
+     .unit = Unit::metre,
+     .digits = 1,
+     .better = Better::less,
+     .source = kLinesSource,
+     .assumes = "every line is bare and live; the utility and local rules may ask for more, and come first",
+     .formula =
+         "the largest of: height + clearance, so that what falls keeps it; twice the height; the longest wire or "
+         "throw line + clearance",
+     .rests_on = kLineRests},
+    {.key = "safety.line_room_m",
+     .name = "Room to the power line",
+     .link = Link::safety,
+     .unit = Unit::metre,
+     .digits = 1,
+     .better = Better::more,
+     .source = kLinesSource,
+     .assumes = "paced on the ground from what stands nearest; not given is not known, whatever else holds",
+     .formula = "distance to the nearest line \u2212 what to stay off by",
+     .rests_on = kLineRests},
     {.key = "safety.left_to_look_at",
      .name = "Left to look at",
      .link = Link::safety,

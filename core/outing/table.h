@@ -62,6 +62,7 @@ struct Reading {
   std::string_view assumes = {};     // what it takes for granted, where the row alone says why
   std::string_view formula = {};     // in words, where the row alone says why
   std::span<const L> rests_on = {};  // levers that the reading rests on, most telling first
+  std::string (*in_words)(double, const Style&, bool spoken) = nullptr;  // in the place of figure and unit
 };
 
 /// Limit and ease of a judged reading, from assets/catalogues/limits.csv.

@@ -66,6 +66,29 @@ TEST_CASE("kinds: everything is finite and sound from 160 to 6 m") {
   }
 }
 
+// 0.4 and 2 dB of builders' transformers (second hand), 5 and 30 ohm under a vehicle, the radials' own range.
+TEST_CASE(
+    "kinds: efficiency as a range where nobody measured ground or transformer, one figure where somebody did") {
+  for (const Kind& kind : kinds()) {
+    CAPTURE(std::string(kind.key));
+    const FeedPoint feed = feed_point(kind, 7.1);
+    CHECK(feed.least_efficiency <= feed.efficiency);
+    CHECK(feed.efficiency <= feed.most_efficiency);
+    CHECK(feed.most_efficiency < 1);
+    const bool open = kind.is_whip() || kind.over_radials() || kind.end_fed() || kind.non_resonant();
+    CHECK((feed.least_efficiency < feed.most_efficiency) == open);
+  }
+  Setup setup;
+  setup.ground_measured = setup.transformer_measured = true;
+  const FeedPoint whip = feed_point(*find_kind("loaded_whip"), 7.1, setup);
+  CHECK(whip.least_efficiency == whip.most_efficiency);
+  setup.transformer_db = 1.2;
+  const FeedPoint wire = feed_point(*find_kind("end_fed_half_wave"), 7.1, setup);
+  CHECK(wire.least_efficiency == wire.most_efficiency);
+  const FeedPoint any = feed_point(*find_kind("end_fed_half_wave"), 7.1);
+  CHECK(std::abs(10 * std::log10(any.most_efficiency / any.least_efficiency) - 1.6) < 1e-9);
+}
+
 TEST_CASE("kinds: what is wrong gets no answer") {
   const Kind& dipole = *find_kind("dipole");
   for (const double wrong :
