@@ -16,8 +16,8 @@ struct PlaceRange {
 enum class ReadAt : unsigned char { antenna, radio };
 
 /// As places() of run.h, over 96 phases of the reflection at the end where the SWR was read; loads that would have
-/// to give power are left out. An extreme lies between two of the phases by at most 0.06 % of the swing. 1 <= swr <
-/// infinity, power_w > 0 into the run, per_piece >= 1, reference_ohm > 0; empty otherwise, and where no passive
+/// to give power are left out. Extremes between two phases by a parabola: within 0.1 % of the SWR up to 8. 1 <= swr
+/// < infinity, power_w > 0 into the run, per_piece >= 1, reference_ohm > 0; empty otherwise, and where no passive
 /// load can show that SWR. Source: line.h, place by place.
 std::vector<PlaceRange> place_ranges(const Run& run, double reference_ohm, double swr, ReadAt at, double power_w,
                                      int per_piece);

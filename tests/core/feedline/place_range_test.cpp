@@ -25,8 +25,10 @@ class Draws {
   Run run() {
     Run run;
     run.add(pad(0.1, kMeter));
-    run.add(line_from_nominal(between(0, 1) < 0.5 ? 50 : 75, 0.66, between(0.5, 6), between(0, 1), between(2, 50),
-                              between(1, 60)));
+    // one statement each: the order in which arguments are drawn is the compiler's
+    const double z0_ohm = between(0, 1) < 0.5 ? 50 : 75, per_root_mhz = between(0.5, 6), per_mhz = between(0, 1);
+    const double mhz = between(2, 50), length_m = between(1, 60);
+    run.add(line_from_nominal(z0_ohm, 0.66, per_root_mhz, per_mhz, mhz, length_m));
     return run;
   }
 
@@ -57,16 +59,16 @@ TEST_CASE("along the line, phase unknown: the ends are the closed forms of the S
     }();
     const SwrRange exact = swr_range_at_radio(bare, kMeter, swr);
     const auto found = place_ranges(bare, kMeter, swr, ReadAt::antenna, 100, 4);
-    CHECK(radio.within(found.front().swr_most / exact.most, 1, 4e-3));
-    CHECK(radio.within(found.front().swr_least / exact.least, 1, 4e-3));
+    CHECK(radio.within(found.front().swr_most / exact.most, 1, 1e-3));
+    CHECK(radio.within(found.front().swr_least / exact.least, 1, 1e-3));
     const SwrRange behind = swr_range_at_load(bare, kMeter, swr);
     const auto back = place_ranges(bare, kMeter, swr, ReadAt::radio, 100, 4);
     if (std::isnan(behind.least)) {
       CHECK(back.empty());
     } else if (behind.most < 100) {
       REQUIRE_FALSE(back.empty());
-      CHECK(antenna.within(back.back().swr_most / behind.most, 1, 0.02));
-      CHECK(antenna.within(back.back().swr_least / behind.least, 1, 4e-3));
+      CHECK(antenna.within(back.back().swr_most / behind.most, 1, 5e-3));
+      CHECK(antenna.within(back.back().swr_least / behind.least, 1, 2e-3));
       CHECK(back.front().swr_least == doctest::Approx(swr));
     }
   }
