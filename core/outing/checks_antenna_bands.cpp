@@ -71,8 +71,8 @@ std::string bands(std::span<const double> in, std::span<double> out) {
 
 constexpr std::size_t kOrders = 8;
 const CheckInput kAgainInputs[] = {
-    {asked("first_mhz", "Lowest dip", Unit::megahertz, 3, 0.5, 30, 0.01, "read on the wire as it hangs")},
-    {asked("wanted_mhz", "Wanted there", Unit::megahertz, 3, 0.5, 30, 0.01,
+    {asked("first_mhz", "Lowest dip", Unit::megahertz, 3, 0.5, 60, 0.01, "read on the wire as it hangs")},
+    {asked("wanted_mhz", "Wanted there", Unit::megahertz, 3, 0.5, 60, 0.01,
            "may be left out: what moves when the wire is trimmed to it")},
 };
 constexpr std::string_view kAgainSource =
