@@ -1,4 +1,4 @@
-// Every result of the plan: one enumerator here and one row in readings.cpp.
+// Every result of the plan: one enumerator here and one row in readings_<link>.cpp.
 #pragma once
 
 #include <cstddef>

@@ -127,6 +127,13 @@ TEST_CASE("lengths: a cut and its effect foretell the next, with a fixed part of
   CHECK(further_change_m(-0.15, 1.81, 1.82, 1.82) == 0);
   CHECK(std::isnan(higher_resonance_mhz(7, 2)));
   CHECK(higher_resonance_mhz(7, 1) == 7);
+  CHECK(std::isnan(higher_resonance_mhz(7, 0, FedAt::end)));
+  for (int n = 2; n <= 8; ++n) {  // never an exact multiple, always a little above
+    const double times = higher_resonance_mhz(7, n, FedAt::end) / 7;
+    CHECK(times > n);
+    CHECK(times < 1.05 * n);
+    if (n % 2 == 1) CHECK(times * 7 == higher_resonance_mhz(7, n));
+  }
 }
 
 TEST_CASE("whips: higher, better coil, better ground all radiate more; the coil in the middle too") {
