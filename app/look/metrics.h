@@ -37,7 +37,7 @@ inline constexpr float kStrip = 10.5F, kFolded = 11, kOverview = 14, kList = 9, 
 }  // namespace sign
 
 namespace chain {
-inline constexpr float kHeader = 56, kStrip = 187, kPhoneStrip = 160, kFoldedStrip = 70, kSlimCell = 92,
+inline constexpr float kHeader = 56, kStrip = 187, kPhoneStrip = 160, kFoldedStrip = 76, kSlimCell = 92,
                        kTwoRows = 2 * kSlimCell;
 inline constexpr float kSlackStrip = 18, kSlackPhone = 17, kSlackColumn = 31, kSlackOverview = 54, kSlackTall = 66;
 inline constexpr float kSlackLeast = -1.2F, kSlackMost = 2;

@@ -1,13 +1,11 @@
 // What can hurt someone: to look at first, to do, to know. Local rules and licensed practice come first.
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include "app/parts/ui.h"
-#include "core/antenna/kind.h"
+#include "core/outing/overhead_join.h"
 #include "core/outing/rules_join.h"
 #include "core/safety/caution.h"
-#include "core/safety/overhead.h"
 
 namespace gs::parts {
 
@@ -20,18 +18,16 @@ namespace space = look::space;
 
 namespace {
 
-/// How far everybody stays from any wire, with an antenna this high; NaN while no height is set.
-double stay_off_m(const Plan& plan) {
-  if (!plan.has(L::antenna_apex_m)) return std::numeric_limits<double>::quiet_NaN();
-  const double clearance_m = safety::line_clearances().front().clearance_m;
-  return std::ceil(10 * safety::stay_off_power_lines(plan[L::antenna_apex_m], 0, clearance_m).stay_off_m) / 10;
-}
-
 /// What this outing adds to a caution: its own figure, "" where it has none.
 std::string here(const Caution& caution, const Plan& plan, const Style& style) {
-  if (caution.key == "power_lines" && plan.has(L::antenna_apex_m))
-    return " Here, " + say_quantity(plan[L::antenna_apex_m], Unit::metre, 1, style) + " high: no wire within " +
-           say_quantity(stay_off_m(plan), Unit::metre, 1, style) + " all round.";
+  if (caution.key == "power_lines") {
+    const OverheadJoin here = join_overhead(plan);
+    if (!std::isfinite(here.stay_off_m)) return {};
+    const auto metres = [&](double m) { return say_quantity(m, Unit::metre, 1, style); };
+    return " Here, " + metres(here.height_m) + " high" +
+           (here.loose_m > 0 ? " and with " + metres(here.loose_m) + " of wire or throw line" : std::string{}) +
+           ": no power line within " + metres(here.stay_off_m) + " all round.";
+  }
   if (caution.key == "lithium" && plan.has(L::battery_temperature_c) && plan[L::battery_temperature_c] <= 0)
     return " It is " + say_quantity(plan[L::battery_temperature_c], Unit::celsius, 0, style) +
            " here: no charging before the pack is warm.";
@@ -40,8 +36,9 @@ std::string here(const Caution& caution, const Plan& plan, const Style& style) {
 
 /// The caution in a line, with this outing's own figure where it has one.
 std::string brief_words(const Caution& caution, const Plan& plan, const Style& style) {
-  if (caution.key == "power_lines" && plan.has(L::antenna_apex_m))
-    return "look up, " + say_quantity(stay_off_m(plan), Unit::metre, 1, style) + " all round";
+  if (caution.key == "power_lines")
+    if (const double stay_off_m = join_overhead(plan).stay_off_m; std::isfinite(stay_off_m))
+      return "look up, " + say_quantity(stay_off_m, Unit::metre, 1, style) + " all round";
   return std::string(caution.brief);
 }
 

@@ -15,7 +15,7 @@ namespace metric = look::chain;
 
 namespace {
 
-constexpr float kLineY = 14, kNameBase = 41, kFigureBase = 66, kChangeBase = 88;  // of a folded cell, from its top
+constexpr float kLineY = 14, kNameBase = 41, kFigureBase = 70, kChangeBase = 91;  // of a folded cell, from its top
 
 void folded_cell(Ui& ui, const Cell& link, Box box, bool is_open, bool changes) {
   look::Pen& pen = ui.pen;

@@ -38,15 +38,15 @@ void Ui::chain_strip(Link open) {
     const std::string_view name = link_name(link.link);
     if (narrow) {
       const float mid = left + cell_w * (float(i) + 0.5F);
-      const Box pill{mid - 22, limit_y + 22, 44, 30};
+      const Box pill{mid - 22, limit_y + 28, 44, 30};
       if (is_open) pen.fill(pill, theme.ink, 15);
       pen.icon(icon_of(link.link), mid - 12, pill.mid_y() - 12, 24, is_open ? theme.on_ink : theme.ink);
-      narrow_figure(*this, link, mid, limit_y + 76, cell_w - 2, look::Align::centre);
+      narrow_figure(*this, link, mid, limit_y + 81, cell_w - 2, look::Align::centre);
       if (link.change.kind != Change::Kind::none) {
         const look::Delta delta = link.change.kind == Change::Kind::better  ? look::Delta::better
                                   : link.change.kind == Change::Kind::worse ? look::Delta::worse
                                                                             : look::Delta::same;
-        pen.delta(delta, mid - 6, limit_y + 100,
+        pen.delta(delta, mid - 6, limit_y + 102,
                   delta == look::Delta::better  ? theme.holds
                   : delta == look::Delta::worse ? theme.fails
                                                 : theme.ink2);

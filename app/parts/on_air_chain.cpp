@@ -35,13 +35,13 @@ void small_rows(Ui& ui, const std::array<Cell, 6>& cells, Box area) {
 }  // namespace
 
 void chain_small(Ui& ui, Box area) {
-  constexpr float kHigh = 60, kLimit = 40;
+  constexpr float kHigh = 60, kLimit = 35;
   const std::array<Cell, 6> cells = chain_cells(ui.session);
   const float side = ui.phone() ? 8 : ui.margin(), top = ui.y;
   const float left = area.x + side, wide = area.w - 2 * side, cell_w = wide / 6;
   if (cell_w < look::space::kTarget) return small_rows(ui, cells, {left, 0, wide, 0});
   open_chain(ui, {left, top, wide, kHigh});
-  const ChainLine line = laid_out(cells, {left, 0, wide, 0}, top + kLimit, 14, look::sign::kStrip,
+  const ChainLine line = laid_out(cells, {left, 0, wide, 0}, top + kLimit, 11, look::sign::kStrip,
                                   look::stroke::kChainStrip, cell_w, left + cell_w / 2);
   draw_chain_line(ui, line, cells, false);
   for (std::size_t i = 0; i < cells.size(); ++i)
