@@ -30,7 +30,9 @@ float Ui::alongside(Box box, bool across) {
       pen.icon(icon_of(link.link), place.x, base - 18, 24, theme.ink);
       pen.text(place.x + 32, base, link_name(link.link), Face::bold, type::kLabel, theme.ink);
       pen.sign(sign_of(link.now.state), {place.x + 12, base + 27}, look::sign::kList);
-      pen.text(place.x + 34, base + 33, state_word(link.now.state), Face::bold, type::kLabel,
+      const std::string_view word = state_word(link.now.state);
+      const bool fits = pen.width(word, Face::bold, type::kLabel) <= place.w - 34;
+      pen.text(place.x + 34, base + 33, word, Face::bold, fits ? type::kLabel : type::kTick,
                colour_of(theme, link.now.state));
       // whole words only: two lines where there is room, else the short form, else nothing (the mirror has it all)
       const float room = place.w - 34;

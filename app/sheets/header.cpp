@@ -1,6 +1,8 @@
 #include <algorithm>
 
 #include "app/sheets/sheets.h"
+#include "core/outing/rules_rows.h"
+#include "core/rules/bands.h"
 
 namespace gs::sheets {
 
@@ -18,6 +20,19 @@ Icon theme_icon(ThemeName name) {
 
 std::string_view theme_word(ThemeName name) {
   return name == ThemeName::daylight ? "daylight" : name == ThemeName::dusk ? "dusk" : "night";
+}
+
+/// "20 m SSB"; the frequency where it lies in no band.
+std::string signal_words(const Session& session) {
+  const Plan& plan = session.plan();
+  std::string_view band;
+  if (plan.has(L::rules_region))
+    band = rules::band_of(plan[L::antenna_frequency_mhz], region_at(plan[L::rules_region]));
+  const std::size_t unit = band.find_first_not_of("0123456789.");
+  const std::string where = band.empty() || unit == std::string_view::npos
+                                ? value_text(plan, L::antenna_frequency_mhz, session.style())
+                                : std::string(band.substr(0, unit)) + "\u00A0" + std::string(band.substr(unit));
+  return plan.has(L::radio_mode) ? where + " " + value_text(plan, L::radio_mode, session.style()) : where;
 }
 
 }  // namespace
@@ -122,8 +137,7 @@ void header(parts::Ui& ui) {
   }
   const Plan& plan = session.plan();
   std::string second = plan.date ? sky::day_words(*plan.date) : session.outing().date;
-  if (plan.has(L::antenna_frequency_mhz))
-    second += (second.empty() ? "" : " \u00B7 ") + value_text(plan, L::antenna_frequency_mhz, session.style());
+  if (plan.has(L::antenna_frequency_mhz)) second += (second.empty() ? "" : " \u00B7 ") + signal_words(session);
   if (!second.empty() && name_w + 24 + pen.width(second, Face::regular, type::kLabel) < room)
     pen.text(mark.right() + name_w + 20, base, second, Face::regular, type::kLabel, ui.theme.ink2);
   ui.tree.nodes[title_at].w = name_w;

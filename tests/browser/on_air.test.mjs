@@ -1,7 +1,8 @@
 // Being on the air in the browser: the whole flow by touch on a phone, by keyboard, and a browser that is killed after a tap.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import test from 'node:test';
-import { browse, browse_profile, kill_profile, open, open_page, poll, scratch, serve, still } from './harness.mjs';
+import { browse, browse_profile, kill_profile, open, open_page, poll, scratch, serve, still, swipe } from './harness.mjs';
 
 const between_taps_ms = 450; // longer than what counts as a bouncing finger
 const rest = (ms) => new Promise((done) => setTimeout(done, ms));
@@ -38,22 +39,125 @@ async function count_up(page, from, to, how) {
   }
 }
 
-for (const [how, options] of [['tap', { width: 390, height: 844, ratio: 2, touch: true }], ['Enter', {}]]) {
-  test(`start, count, undo, some forgotten, end: by ${how === 'tap' ? 'touch at 390x844' : 'keyboard and mirror'}`, async (t) => {
+/** Minutes go by: the clock of the day alone, which the tally reads. */
+const pass = (page, minutes) =>
+  page.evaluate((by_ms) => {
+    const before = Date.now;
+    Date.now = () => before() + by_ms;
+  }, minutes * 60e3);
+
+const control = (page, name) => page.locator('#mirror').locator('button').filter({ hasText: name }).first();
+
+/** A finger: swipes until the control is in sight, taps its middle. Nothing is focused. */
+async function by_touch(page, name) {
+  const wanted = control(page, name);
+  await wanted.waitFor();
+  const { width, height } = page.viewportSize();
+  for (let i = 0, last = NaN; i < 30; ++i) {
+    await still_enough(page);
+    const box = await wanted.boundingBox();
+    const middle = box.y + box.height / 2;
+    if ((middle > 150 && middle < height - 130) || middle === last) break;
+    last = middle;
+    const by = Math.max(-300, Math.min(300, height / 2 - middle));
+    await swipe(page, { x: width / 2, y: height / 2 - by / 2 }, { x: width / 2, y: height / 2 + by / 2 });
+  }
+  const box = await wanted.boundingBox();
+  await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+  await still_enough(page);
+}
+
+/** Tab until it has the keyboard, then Enter. */
+async function by_keyboard(page, name) {
+  await control(page, name).waitFor();
+  for (let i = 0; i < 150; ++i) {
+    const held = await page.evaluate(() => document.activeElement.getAttribute('aria-label') || document.activeElement.textContent);
+    if (is_named(name, held)) {
+      await page.keyboard.press('Enter');
+      return still_enough(page);
+    }
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab never reached ${name}`);
+}
+const is_named = (name, held) => (name instanceof RegExp ? name.test(held) : held.includes(name));
+
+/** What a screen reader does: the element's own click, no pointer and no key. */
+async function by_mirror(page, name) {
+  await control(page, name).waitFor();
+  await control(page, name).evaluate((element) => element.click());
+  await still_enough(page);
+}
+
+/** While one counts a frame is drawn each second, and the page is never still for long. */
+const still_enough = () => rest(120);
+
+const ways = [['touch at 390x844', by_touch, { width: 390, height: 844, ratio: 2, touch: true }],
+  ['keyboard alone', by_keyboard, {}], ['mirror alone', by_mirror, {}]];
+for (const [way, press_it, options] of ways) {
+  test(`plan, on the air, count, undo, end, after, history, field card: by ${way}`, async (t) => {
     const server = await serve(t);
     const { page } = await open_page(t, await browse(t), server.address, options);
-    await go_on_air(page, how);
-    await count_up(page, 0, 4, how);
-    await press(page, /^Undo the one at/, how);
+    const go = (name) => press_it(page, name);
+    await go('Start from a sample outing');
+    await go(/opens Contacts$/);
+    await go(/^On the air$/);
+    await go(/^Set its date to today/);
+    if (await button(page, /^Use this device's zone/).count()) await go(/^Use this device's zone/);
+    await go('Start being on the air');
+    for (let i = 1; i <= 4; ++i) {
+      await rest(between_taps_ms);
+      await go(/^Add one contact/);
+      await says(page, 'air:count', new RegExp(`^${i} of 10`));
+    }
+    await go(/^Undo the one at/);
     await says(page, 'air:count', /^3 of 10/);
-    await press(page, 'Some I forgot', how);
-    await press(page, /^2$/, how);
-    await press(page, /^Add 2$/, how);
+    await go('Some I forgot');
+    await go(/^2$/);
+    await go(/^Add 2$/);
     await says(page, 'air:count', /^5 of 10/);
-    await press(page, 'End being on the air', how);
+    await pass(page, 30);
+    await go('End being on the air');
     await says(page, 'after:count', /^5 of 10/);
+    await says(page, 'after:kept', /counts for the usual pace/);
+    await go(/^Adopt set-up/);
+    await go('Use 1 from now on');
+    await go('Look at all of them');
+    await says(page, 'history:count', /^Contacts of each outing.*0 of 1 reached their target/);
+    await says(page, 'usual:clock.set_up_min', /^Set-up, /);
+    await go(/Quillet Meadow, 5 of 10/);
+    await go(/^Take it out/);
+    await go(/^Bring back Quillet Meadow/);
+    await says(page, 'history:count', /0 of 1 reached/);
+    await go(/^Overview$/);
+    await go(/opens Contacts$/);
+    await go('Field card');
+    await says(page, 'card:title', /Quillet Meadow/);
   });
 }
+
+test('an outing that was ended is in the history after the page is loaded anew, and goes out as a table', async (t) => {
+  const server = await serve(t);
+  const { page } = await open_page(t, await browse(t), server.address);
+  await go_on_air(page, 'Enter');
+  await count_up(page, 0, 2, 'Enter');
+  await pass(page, 20);
+  await press(page, 'End being on the air', 'Enter');
+  await says(page, 'after:kept', /counts/);
+  await still(page);
+  await open(page, server.address);
+  await press(page, /^More:/, 'Enter');
+  await press(page, /^Earlier outings, 1$/, 'Enter');
+  await button(page, /Quillet Meadow, 2 of 10/).waitFor();
+  const waiting = page.waitForEvent('download');
+  await press(page, 'Save as a table', 'Enter');
+  const file = await waiting;
+  assert.equal(file.suggestedFilename(), 'earlier-outings.csv');
+  const [head, row, end] = readFileSync(await file.path(), 'utf8').split('\r\n');
+  assert.equal(head, 'date,name,contacts,on_air_min,per_hour,target,set_up_min,antenna,left_planned_pct,left_pct');
+  assert.match(row, /^\d{4}-\d\d-\d\d,Quillet Meadow,2,2\d(\.\d)?,/);
+  assert.equal(end, '');
+});
 
 test('a browser that is killed after a tap loses at most that one', async (t) => {
   const server = await serve(t);
