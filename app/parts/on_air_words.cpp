@@ -8,7 +8,7 @@ namespace gs::parts {
 std::string clock_at(const Session& session, double utc_s) {
   if (!session.plan().has(L::clock_utc_offset_min)) return pace::clock_text(utc_s, false) + " UTC";
   // cut, not rounded: a clock shows a minute when it has come
-  const double minute = std::floor(local_min_of(session.plan(), session.now(), utc_s));
+  const double minute = std::floor(shown_min(session.plan(), local_min_of(session.plan(), session.now(), utc_s)));
   // minutes count from the outing's own day; seen from another day it is a plain time of the clock
   constexpr double kDay = 1440;
   const bool far_off = minute < 0 || minute >= 2 * kDay;
@@ -30,6 +30,27 @@ void pace_from(Ui& ui) {
   if (!plan.has(L::pace_per_hour)) return;
   ui.paragraph(say_pace_from(plan, ui.session.style()), "pace:from", ui.theme.ink2);
   ui.gap(4);
+}
+
+void clock_words(Ui& ui) {
+  Session& session = ui.session;
+  const Plan& plan = session.plan();
+  if (const std::string words = say_clock_change(plan, session.style()); !words.empty()) {
+    ui.paragraph(words, "clock:change", ui.theme.ink);
+    ui.gap();
+  }
+  const double ahead = zone_ahead_that_day_min(plan);
+  if (ahead == 0) return;
+  ui.paragraph("On that day this device's clock stands " +
+                   say_quantity(std::abs(ahead), Unit::minute, 0, session.style()) +
+                   (ahead > 0 ? " ahead of" : " behind") + " the outing's UTC offset.",
+               "clock:zone", ui.theme.ink2);
+  ui.gap();
+  if (ui.button("clock:zone:use", "Use this device's clock of that day", Weight::plain, look::Icon::clock)) {
+    session.set(L::clock_utc_offset_min, plan[L::clock_utc_offset_min] + ahead);
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap();
 }
 
 void air_sentences(Ui& ui) {

@@ -7,6 +7,7 @@
 
 #include "app/parts/change.h"
 #include "app/parts/ui.h"
+#include "core/outing/outing_day.h"
 #include "core/pace/clock.h"
 
 namespace gs::parts {
@@ -34,7 +35,8 @@ double turn_of_day(const Plan& plan, double from, double to) {
 TimeScale Ui::time_scale() {
   const Plan& plan = session.plan();
   constexpr double kBefore = 15, kAfter = 45;
-  TimeScale scale{plan[L::clock_arrive_min] - kBefore, plan[L::clock_leave_by_min] + kAfter};
+  const pace::Stay stay = stay_of(plan);
+  TimeScale scale{stay.arrive_min - kBefore, stay.leave_by_min + kAfter};
   for (const TimeEdge& edge : time_edges(session)) {
     if (!hand.drag(edge.id)) continue;
     Scratch& press = hand.scratch;
@@ -58,15 +60,18 @@ void Ui::time_line() {
     node(Role::image, "timeline", "The outing along the clock", box).value = why_not;
     return;
   }
-  const double arrive = plan[L::clock_arrive_min], leave = plan[L::clock_leave_by_min];
-  const double pack_by = out[R::clock_pack_by_min].value, starts = out[R::clock_starts_min].value;
+  // drawn as time runs; only what is said of it goes by what the clock shows then
+  const OutingDay day = day_of(plan, session.now());
+  const double arrive = stay_of(plan).arrive_min, leave = stay_of(plan).leave_by_min;
+  const double pack_by = day.pack_by_min, starts = day.starts_min;
+  const auto clock = [&](double minute) { return clock_text(shown_min(plan, minute)); };
   const double ends = starts + on_air.value;  // the battery may end it before packing starts
   const Figure& lasts = out[R::power_lasts_until_min];
   const bool battery_known = lasts.state != State::unknown;
   const TimeScale scale = time_scale();
   const std::vector<TimeEdge> edges = time_edges(session);
   const double from = scale.from_min, to = scale.to_min;
-  const std::string arrive_text = clock_text(arrive) + " arrive", leave_text = clock_text(leave) + " leave by";
+  const std::string arrive_text = clock(arrive) + " arrive", leave_text = clock(leave) + " leave by";
   // arrival and leaving over each other where both are too wide for one line
   const float arrive_width = pen.width(arrive_text, Face::bold, type::kLabel);
   const bool stacked = arrive_width + 16 + pen.width(leave_text, Face::bold, type::kLabel) > w;
@@ -96,9 +101,8 @@ void Ui::time_line() {
     pen.outline(gap_box, theme.ink, look::stroke::kHair);
   }
   for (const Stint& stint : session.outing().stints)
-    if (stint.on_air && stint.from_min > starts && stint.from_min < ends)
-      pen.line({x_of(stint.from_min), top + 2}, {x_of(stint.from_min), foot - 2}, theme.on_solid,
-               look::stroke::kRule);
+    if (const double at = running_min(plan, stint.from_min); stint.on_air && at > starts && at < ends)
+      pen.line({x_of(at), top + 2}, {x_of(at), foot - 2}, theme.on_solid, look::stroke::kRule);
   const std::string minutes = say_quantity(on_air.value, Unit::minute, 0, session.style());
   {
     const look::Ground ground(pen, theme.solid);
@@ -129,20 +133,20 @@ void Ui::time_line() {
   for (int hour = int(std::ceil(from / 60)); hour * 60 < to; ++hour) {
     const float at_x = x_of(hour * 60);
     pen.line({at_x, foot}, {at_x, foot + 8}, theme.ink, look::stroke::kLine);
-    const std::string text = clock_text(hour * 60);
+    const std::string text = clock(hour * 60);
     const float half = pen.width(text, Face::regular, type::kTick) / 2;
     bool free = std::isnan(midnight) || midnight_above || std::abs(midnight_mid - at_x) > half + midnight_half + 6;
     for (const TimeEdge& edge : edges) free = free && std::abs(x_of(edge.at_min) - at_x) > half + 4;
     if (hour % step == 0 && free && at_x - half >= box.x && at_x + half <= box.right())
       pen.text(at_x, foot + 25, text, Face::regular, type::kTick, theme.ink2, look::Align::centre);
   }
-  std::string sentence = "Arrive " + clock_text(arrive) + ", on the air from " + clock_text(starts) + " for " +
-                         minutes + ", start packing at " + clock_text(pack_by) + ", leave by " + clock_text(leave);
+  std::string sentence = "Arrive " + clock(arrive) + ", on the air from " + clock(starts) + " for " + minutes +
+                         ", start packing at " + clock(pack_by) + ", leave by " + clock(leave);
   if (!std::isnan(midnight)) {
     const float at_x = x_of(midnight);
     const Point mark[] = {{at_x, top - 4}, {at_x, foot}};
     pen.dashed(mark, look::stroke::kDash, theme.blue, look::stroke::kLine);
-    sentence += ", UTC midnight at " + clock_text(midnight);
+    sentence += ", UTC midnight at " + clock(midnight);
     pen.text(midnight_mid, midnight_above ? top - 10 : foot + 25, midnight_text, Face::bold, type::kTick,
              theme.blue, look::Align::centre);
   }
@@ -160,7 +164,8 @@ void Ui::time_line() {
     const State state = out[R::power_spare_min].state;
     const ImU32 colour = colour_of(theme, state);
     const std::string text = "battery to " + clock_text(lasts.value);
-    const float end_x = x_of(lasts.value), text_w = pen.width(text, Face::bold, type::kLabel);
+    const float end_x = x_of(pack_by + out[R::power_spare_min].value),
+                text_w = pen.width(text, Face::bold, type::kLabel);
     pen.line({x_of(starts), line_y}, {end_x, line_y}, colour, look::stroke::kChainStrip);
     pen.sign(sign_of(state), {std::min(end_x, box.right() - 10), line_y}, look::sign::kList);
     const bool right_of = end_x + 20 + text_w <= box.right();

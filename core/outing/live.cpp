@@ -73,6 +73,9 @@ Live live(const Plan& plan, const Outlook& outlook, const Now& now) {
   live.mah_per_contact =
       live.counted > 0 && day.past_min > 0 ? 1000 * average_a * day.past_min / 60 / live.counted : kNaN;
   live.zone_ahead_min = zone_ahead_min(plan, now);
+  for (double* of_clock :
+       {&live.now_min, &live.starts_min, &live.planned_start_min, &live.pack_by_min, &live.utc_midnight_min})
+    *of_clock = shown_min(plan, *of_clock);
   return live;
 }
 

@@ -72,8 +72,8 @@ inline constexpr std::string_view kAntennaClosedForm =
 inline constexpr L kImpedanceRests[] = {L::antenna_feed_r_ohm, L::antenna_feed_x_ohm, L::feedline_length_m,
                                         L::feedline_cable, L::antenna_frequency_mhz};
 inline constexpr L kVoltageRests[] = {L::radio_transmit_power_w, L::feedline_measured_swr, L::antenna_feed_r_ohm};
-inline constexpr L kClockRests[] = {L::clock_leave_by_min, L::clock_arrive_min, L::clock_set_up_min,
-                                    L::clock_pack_down_min};
+inline constexpr L kClockRests[] = {L::clock_leave_by_min,  L::clock_arrive_min, L::clock_set_up_min,
+                                    L::clock_pack_down_min, L::clock_change_min, L::clock_changes_at_min};
 inline constexpr L kSunRests[] = {L::site_locator, L::clock_utc_offset_min};
 inline constexpr L kSunHeightRests[] = {L::site_locator,       L::clock_utc_offset_min, L::clock_arrive_min,
                                         L::clock_leave_by_min, L::clock_set_up_min,     L::clock_pack_down_min};
@@ -83,7 +83,8 @@ inline constexpr L kCountRests[] = {L::pace_day_rule};
 inline constexpr L kUsualRests[] = {L::pace_per_hour, L::pace_spread_pct};
 inline constexpr L kPaceRests[] = {L::pace_per_hour,    L::pace_spread_pct,     L::pace_target,
                                    L::pace_day_rule,    L::clock_arrive_min,    L::clock_leave_by_min,
-                                   L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min};
+                                   L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min,
+                                   L::clock_change_min, L::clock_changes_at_min};
 inline constexpr L kSafetyRests[] = {L::radio_transmit_power_w, L::radio_mode,    L::safety_busiest_share_pct,
                                      L::antenna_frequency_mhz,  L::antenna_kind,  L::antenna_wire_m,
                                      L::antenna_wire,           L::safety_limits, L::safety_ground};
