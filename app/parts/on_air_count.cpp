@@ -162,8 +162,8 @@ void air_strokes(Ui& ui) {
   for (const auto& [minute, align] : {std::pair{from, Align::left}, {to, Align::right}}) {
     const float at_x = align == Align::left ? box.x : box.right();
     ui.pen.line({at_x, foot}, {at_x, foot + 8}, ui.theme.ink, look::stroke::kLine);
-    ui.pen.text(at_x, foot + 26, say_quantity(std::floor(shown_min(session.plan(), minute)), Unit::clock_minute, 0),
-                Face::regular, type::kTick, ui.theme.ink2, align);
+    ui.pen.text(at_x, foot + 26, wall_clock(std::floor(shown_min(session.plan(), minute))), Face::regular,
+                type::kTick, ui.theme.ink2, align);
   }
   constexpr std::size_t kSpokenMost = 12;
   const auto& tally = happened.tally;

@@ -8,11 +8,7 @@ namespace gs::parts {
 std::string clock_at(const Session& session, double utc_s) {
   if (!session.plan().has(L::clock_utc_offset_min)) return pace::clock_text(utc_s, false) + " UTC";
   // cut, not rounded: a clock shows a minute when it has come
-  const double minute = std::floor(shown_min(session.plan(), local_min_of(session.plan(), session.now(), utc_s)));
-  // minutes count from the outing's own day; seen from another day it is a plain time of the clock
-  constexpr double kDay = 1440;
-  const bool far_off = minute < 0 || minute >= 2 * kDay;
-  return say_quantity(far_off ? minute - kDay * std::floor(minute / kDay) : minute, Unit::clock_minute, 0);
+  return wall_clock(std::floor(shown_min(session.plan(), local_min_of(session.plan(), session.now(), utc_s))));
 }
 
 std::string last_entry(const Session& session) {
@@ -35,7 +31,7 @@ void pace_from(Ui& ui) {
 void clock_words(Ui& ui) {
   Session& session = ui.session;
   const Plan& plan = session.plan();
-  if (const std::string words = say_clock_change(plan, session.style()); !words.empty()) {
+  if (const std::string words = say_clock_change(plan); !words.empty()) {
     ui.paragraph(words, "clock:change", ui.theme.ink);
     ui.gap();
   }
@@ -60,7 +56,7 @@ void air_sentences(Ui& ui) {
     ui.paragraph(words, "air:drying", ui.theme.tight);
     ui.last_node().live = true;
   }
-  if (const std::string words = say_clock(now, session.style()); !words.empty())
+  if (const std::string words = say_clock(now); !words.empty())
     ui.paragraph(words, now.clock_doubtful ? "air:clock_doubt" : "air:zone",
                  now.clock_doubtful ? ui.theme.tight : ui.theme.ink2);
 }

@@ -14,7 +14,7 @@ namespace space = look::space;
 
 std::string figure_text(R id, const Figure& figure, const Style& style) {
   return figure.state == State::unknown ? std::string{}
-                                        : say_quantity(figure.value, reading(id).unit, reading(id).digits, style);
+                                        : say_result(figure.value, reading(id).unit, reading(id).digits, style);
 }
 
 std::string figure_spoken(R id, const Figure& figure, const Plan& plan, const Style& style) {
@@ -92,8 +92,7 @@ std::string range_text(R id, const Figure& figure, const Style& style) {
   if (print_quantity(figure.low, row.unit, row.digits).number ==
       print_quantity(figure.high, row.unit, row.digits).number)
     return {};
-  return say_quantity(figure.low, row.unit, row.digits, style) + " to " +
-         say_quantity(figure.high, row.unit, row.digits, style);
+  return say_result_range(figure.low, figure.high, row.unit, row.digits, style);
 }
 
 void Ui::reading_row(R id) {

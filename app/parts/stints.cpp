@@ -20,7 +20,7 @@ namespace {
 
 constexpr double kStepMin = 5, kBreakMin = 30;
 
-std::string clock_text(double minutes) { return say_quantity(minutes, Unit::clock_minute, 0); }
+std::string clock_text(double minutes) { return say_result(minutes, Unit::clock_minute, 0); }
 
 const Value* value_in(const Stint& stint, L id) {
   for (const auto& [lever_id, value] : stint.set)

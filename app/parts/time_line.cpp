@@ -20,8 +20,6 @@ namespace type = look::type;
 
 namespace {
 
-std::string clock_text(double minutes) { return say_quantity(minutes, Unit::clock_minute, 0); }
-
 /// Where the UTC day turns in the drawing; NaN where it does not, or the offset is not known.
 double turn_of_day(const Plan& plan, double from, double to) {
   constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
@@ -64,7 +62,8 @@ void Ui::time_line() {
   const OutingDay day = day_of(plan, session.now());
   const double arrive = stay_of(plan).arrive_min, leave = stay_of(plan).leave_by_min;
   const double pack_by = day.pack_by_min, starts = day.starts_min;
-  const auto clock = [&](double minute) { return clock_text(shown_min(plan, minute)); };
+  const auto clock = [&](double minute) { return wall_clock(shown_min(plan, minute)); };
+  const auto said = [&](double minute) { return say_result(shown_min(plan, minute), Unit::clock_minute, 0); };
   const double ends = starts + on_air.value;  // the battery may end it before packing starts
   const Figure& lasts = out[R::power_lasts_until_min];
   const bool battery_known = lasts.state != State::unknown;
@@ -140,18 +139,18 @@ void Ui::time_line() {
     if (hour % step == 0 && free && at_x - half >= box.x && at_x + half <= box.right())
       pen.text(at_x, foot + 25, text, Face::regular, type::kTick, theme.ink2, look::Align::centre);
   }
-  std::string sentence = "Arrive " + clock(arrive) + ", on the air from " + clock(starts) + " for " + minutes +
-                         ", start packing at " + clock(pack_by) + ", leave by " + clock(leave);
+  std::string sentence = "Arrive " + said(arrive) + ", on the air from " + said(starts) + " for " + minutes +
+                         ", start packing at " + said(pack_by) + ", leave by " + said(leave);
   if (!std::isnan(midnight)) {
     const float at_x = x_of(midnight);
     const Point mark[] = {{at_x, top - 4}, {at_x, foot}};
     pen.dashed(mark, look::stroke::kDash, theme.blue, look::stroke::kLine);
-    sentence += ", UTC midnight at " + clock(midnight);
+    sentence += ", UTC midnight at " + said(midnight);
     pen.text(midnight_mid, midnight_above ? top - 10 : foot + 25, midnight_text, Face::bold, type::kTick,
              theme.blue, look::Align::centre);
   }
   if (battery_known)
-    sentence += ", battery until " + clock_text(lasts.value) + ", " +
+    sentence += ", battery until " + say_result(lasts.value, Unit::clock_minute, 0) + ", " +
                 std::string(state_word(out[R::power_spare_min].state));
   node(Role::image, "timeline", "The outing along the clock", box).value = sentence;
   if (const double now = minute_now(plan, session.now()); now >= from && now <= to) {
@@ -163,7 +162,7 @@ void Ui::time_line() {
     const float line_y = take(36).y + 20;
     const State state = out[R::power_spare_min].state;
     const ImU32 colour = colour_of(theme, state);
-    const std::string text = "battery to " + clock_text(lasts.value);
+    const std::string text = "battery to " + say_result(lasts.value, Unit::clock_minute, 0);
     const float end_x = x_of(pack_by + out[R::power_spare_min].value),
                 text_w = pen.width(text, Face::bold, type::kLabel);
     pen.line({x_of(starts), line_y}, {end_x, line_y}, colour, look::stroke::kChainStrip);

@@ -18,7 +18,7 @@ namespace {
 constexpr double kStepMin = 5, kLeastOnAirMin = 5;
 constexpr float kRowHigh = 52, kKnob = 11;
 
-std::string clock_text(double minutes) { return say_quantity(minutes, Unit::clock_minute, 0); }
+std::string clock_text(double minutes) { return say_result(minutes, Unit::clock_minute, 0); }
 
 std::string lasting(std::string_view what, double minutes, const Style& style) {
   return std::string(what) + " " + speak_quantity(minutes, Unit::minute, 0, style);
@@ -50,7 +50,7 @@ std::vector<TimeEdge> time_edges(const Session& session) {
   const Style& style = session.style();
   const pace::Stay stay = stay_of(plan);
   const double arrive = stay.arrive_min, leave = stay.leave_by_min;
-  const auto clock = [&](double minute) { return say_quantity(shown_min(plan, minute), Unit::clock_minute, 0); };
+  const auto clock = [&](double minute) { return clock_text(shown_min(plan, minute)); };
   const double set_up = plan[L::clock_set_up_min], pack_down = plan[L::clock_pack_down_min];
   const double starts = arrive + set_up, packs = leave - pack_down;
   const auto most_of = [](L id, double value) { return std::min(value, lever(id).most); };

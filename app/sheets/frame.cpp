@@ -51,7 +51,7 @@ void head(Ui& ui, const LinkSheet& sheet) {
     if (figure.state == State::unknown || told == 2) continue;
     const Reading& row = reading(id);
     const std::string words = told == 0 ? std::string(row.name) : ", " + lower_first(std::string(row.name));
-    beside += words + " " + say_quantity(figure.value, row.unit, row.digits, ui.session.style());
+    beside += words + " " + say_result(figure.value, row.unit, row.digits, ui.session.style());
     spoken += words + " " + speak_quantity(figure.value, row.unit, row.digits, ui.session.style());
     ++told;
   }

@@ -109,9 +109,8 @@ std::string tally_csv(const Plan& plan, const Now& now) {
   for (const Tap& tap : plan.happened.tally) {
     const double local = local_min_of(plan, now, tap.at_utc_s);
     text += pace::utc_text(tap.at_utc_s) + "," +
-            (std::isfinite(local) ? say_quantity(std::floor(shown_min(plan, local)), Unit::clock_minute, 0)
-                                  : std::string{}) +
-            "," + std::to_string(tap.count) + "," + (tap.forgotten ? "yes" : "no") + "\n";
+            (std::isfinite(local) ? wall_clock(std::floor(shown_min(plan, local))) : std::string{}) + "," +
+            std::to_string(tap.count) + "," + (tap.forgotten ? "yes" : "no") + "\n";
   }
   return text;
 }

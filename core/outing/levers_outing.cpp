@@ -138,8 +138,9 @@ const LeverRow kRows[] = {
       .step = 60,
       .usual = usual_changes_at,
       .applies = clock_is_changed,
-      .source = "what the clock shows just before; usual value: that of this machine's zone, else two at night, common "
-                "practice"}},
+      .source =
+          "what the clock shows just before; usual value: that of this machine's zone, else two at night, common "
+          "practice"}},
     {L::pace_per_hour,
      {.key = "pace.per_hour",
       .name = "Usual pace",

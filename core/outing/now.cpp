@@ -53,23 +53,23 @@ pace::Stay stay_of(const Plan& plan) {
           plan[L::clock_set_up_min], plan[L::clock_pack_down_min]};
 }
 
-std::string say_clock_change(const Plan& plan, const Style& style) {
+std::string say_clock_change(const Plan& plan) {
   const pace::ClockChange change = clock_change(plan);
   const double arrive = plan[L::clock_arrive_min], leave = plan[L::clock_leave_by_min];
   if (!pace::touches(arrive, leave, change)) return {};
-  const auto clock = [](double minute) { return say_quantity(minute, Unit::clock_minute, 0); };
+  const auto clock = [](double minute) { return say_result(minute, Unit::clock_minute, 0); };
   const pace::Stay stay = stay_of(plan);
   const double longer_min = stay.leave_by_min - stay.arrive_min - (leave - arrive);
-  std::string words = "At " + clock(change.at_min) + " the clock is set " + (change.by_min < 0 ? "back" : "forward") +
-                      " to " + clock(change.at_min + change.by_min);
+  std::string words = "At " + clock(change.at_min) + " the clock is set " +
+                      (change.by_min < 0 ? "back" : "forward") + " to " + wall_clock(change.at_min + change.by_min);
   if (longer_min != 0)
-    words += ": the stay is " + say_quantity(std::abs(longer_min), Unit::minute, 0, style) +
-             (longer_min > 0 ? " longer" : " shorter") + " than its times say";
+    words += ": the stay is " + say_span(std::abs(longer_min)) + (longer_min > 0 ? " longer" : " shorter") +
+             " than its times say";
   words += ".";
   for (const L id : {L::clock_arrive_min, L::clock_leave_by_min}) {
     const std::string what = std::string(lever(id).name) + ", " + clock(plan[id]) + ", ";
     if (pace::is_leapt_over(plan[id], change))
-      words += " " + what + "is no time of that day: taken as " + clock(change.at_min + change.by_min) + ".";
+      words += " " + what + "is no time of that day: taken as " + wall_clock(change.at_min + change.by_min) + ".";
     if (pace::comes_twice(plan[id], change)) words += " " + what + "comes twice: the first is meant.";
   }
   return words;
@@ -78,7 +78,8 @@ std::string say_clock_change(const Plan& plan, const Style& style) {
 double zone_ahead_that_day_min(const Plan& plan) {
   const pace::ZoneDay& zone = plan.habits.zone;
   if (!plan.has(L::clock_utc_offset_min) || !std::isfinite(zone.offset_min)) return 0;
-  const bool changed = pace::changes(zone.change) && plan[L::clock_arrive_min] >= zone.change.at_min + std::max(0.0, zone.change.by_min);
+  const bool changed = pace::changes(zone.change) &&
+                       plan[L::clock_arrive_min] >= zone.change.at_min + std::max(0.0, zone.change.by_min);
   return zone.offset_min + (changed ? zone.change.by_min : 0) - plan[L::clock_utc_offset_min];
 }
 

@@ -39,7 +39,7 @@ double shown_min(const Plan& plan, double running_min);
 pace::Stay stay_of(const Plan& plan);
 /// What the change does, in sentences: "The clock goes back an hour at 03:00: ...", and which time does not exist
 /// or comes twice. "" where nothing changes between arrival and leave-by.
-std::string say_clock_change(const Plan& plan, const Style& style);
+std::string say_clock_change(const Plan& plan);
 /// Minutes that the machine's clock on the outing's date, at arrival, stands ahead of the outing's UTC offset; 0
 /// where they agree or one is not known.
 double zone_ahead_that_day_min(const Plan& plan);

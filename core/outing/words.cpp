@@ -11,7 +11,7 @@ namespace {
 constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::antenna, Link::sky, Link::contacts};
 
 std::string figure_text(R id, double value, const Style& style = {}) {
-  return say_quantity(value, reading(id).unit, reading(id).digits, style);
+  return say_result(value, reading(id).unit, reading(id).digits, style);
 }
 
 /// "82 % arrive" style: the binding reading against its limit.

@@ -23,8 +23,8 @@ double running_of(double shown_min, ClockChange change);
 bool is_leapt_over(double shown_min, ClockChange change);
 bool comes_twice(double shown_min, ClockChange change);
 
-/// Whether a stay by shown times comes upon the change: it lasts over it, or one of its ends falls into the hour that
-/// is none or comes twice. false where a time is not known.
+/// Whether a stay by shown times comes upon the change: it lasts over it, or one of its ends falls into the hour
+/// that is none or comes twice. false where a time is not known.
 bool touches(double arrive_min, double leave_by_min, ClockChange change);
 
 /// The local zone on a date: how far it stands before UTC when the date begins, and its first change within
