@@ -30,6 +30,13 @@ struct Turn {
   R reading = R::count;
   double wanted = 0, step = 1, most = 1;
   std::vector<L> levers, may;
+  /// What else may be asked for in its place, itself included; empty: nothing.
+  struct Goal {
+    R reading;
+    double wanted, step, most;
+  };
+  std::vector<Goal> goals = {};
+  bool by_kind = false;  // which antenna fits, instead: what_fits.cpp
 };
 
 struct View {
@@ -37,7 +44,7 @@ struct View {
   Link link = Link::feedline;  // of Sheet::link
   Panel panel = Panel::none;
   R why = R::count;                  // of Panel::why
-  L lever = L::count;                // of Panel::keypad and Panel::choices; count while a check's input is typed
+  L lever = L::count;                // of Panel::keypad and Panel::choices; count: what a turned panel is to reach
   std::string typed;                 // of Panel::keypad
   std::size_t unit = 0;              // chosen unit chip of the keypad
   std::optional<std::size_t> input;  // of Panel::check: the input that is typed

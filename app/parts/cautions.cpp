@@ -3,10 +3,9 @@
 #include <cmath>
 
 #include "app/parts/ui.h"
-#include "core/antenna/kind.h"
+#include "core/outing/overhead_join.h"
 #include "core/outing/rules_join.h"
 #include "core/safety/caution.h"
-#include "core/safety/overhead.h"
 
 namespace gs::parts {
 
@@ -16,11 +15,13 @@ namespace {
 
 /// What this outing adds to a caution: its own figure, "" where it has none.
 std::string here(const Caution& caution, const Plan& plan, const Style& style) {
-  if (caution.key == "power_lines" && plan.has(L::antenna_apex_m)) {
-    const double clearance_m = safety::line_clearances().front().clearance_m;
-    const safety::StayOff off = safety::stay_off_power_lines(plan[L::antenna_apex_m], 0, clearance_m);
-    return " Here, " + say_quantity(plan[L::antenna_apex_m], Unit::metre, 1, style) + " high: no wire within " +
-           say_quantity(std::ceil(10 * off.stay_off_m) / 10, Unit::metre, 1, style) + " all round.";
+  if (caution.key == "power_lines") {
+    const OverheadJoin here = join_overhead(plan);
+    if (!std::isfinite(here.stay_off_m)) return {};
+    const auto metres = [&](double m) { return say_quantity(m, Unit::metre, 1, style); };
+    return " Here, " + metres(here.height_m) + " high" +
+           (here.loose_m > 0 ? " and with " + metres(here.loose_m) + " of wire or throw line" : std::string{}) +
+           ": no power line within " + metres(here.stay_off_m) + " all round.";
   }
   if (caution.key == "lithium" && plan.has(L::battery_temperature_c) && plan[L::battery_temperature_c] <= 0)
     return " It is " + say_quantity(plan[L::battery_temperature_c], Unit::celsius, 0, style) +

@@ -111,6 +111,21 @@ void draw_areas(Ui& ui, const Inner& in) {
   }
 }
 
+void draw_between(Ui& ui, const Inner& in) {
+  for (const PlotBetween& between : in.plot.between) {
+    const std::vector<Point> low = in.run(in.plot.curves[between.low]), high = in.run(in.plot.curves[between.high]);
+    const auto height = [&](float y) { return std::clamp(y, in.box.y, in.box.bottom()); };
+    for (std::size_t i = 0; i + 1 < std::min(low.size(), high.size()); ++i) {
+      if (!std::isfinite(low[i].y + low[i + 1].y + high[i].y + high[i + 1].y)) continue;
+      const Point strip[] = {{low[i].x, height(low[i].y)},
+                             {high[i].x, height(high[i].y)},
+                             {high[i + 1].x, height(high[i + 1].y)},
+                             {low[i + 1].x, height(low[i + 1].y)}};
+      ui.pen.polygon(strip, tint_of(ui.theme, between.tint), false);
+    }
+  }
+}
+
 void draw_curve(Ui& ui, const PlotCurve& curve, std::span<const Point> whole) {
   const ImU32 colour = colour_of_curve(ui.theme, curve.kind);
   for (std::size_t start = 0; start < whole.size();) {
@@ -247,6 +262,14 @@ void draw_words(Ui& ui, const Inner& in, std::vector<PlotWords>& left_over) {
            .sample = Sample::tint,
            .tint = tint_of(ui.theme, band.tint)},
           [&](float w, float h) { return places_in(band_box(in, band), w, h, false); });
+  for (const PlotBetween& between : in.plot.between)
+    if (!between.name.empty())
+      say({.text = between.name,
+           .colour = ui.theme.contour,
+           .face = Face::italic,
+           .sample = Sample::tint,
+           .tint = tint_of(ui.theme, between.tint)},
+          [&](float w, float h) { return places_along(runs[between.high], w, h, kDistance); });
   for (const PlotArea& area : in.plot.areas) {
     if (area.name.empty()) continue;
     const float left = std::max(in.x(area.from), in.box.x), right = std::min(in.x(area.to), in.box.right());
@@ -301,6 +324,7 @@ std::optional<double> Ui::plot(const Plot& plot, float height) {
   draw_bands(*this, in);
   pen.push_clip(in.box);
   draw_areas(*this, in);
+  draw_between(*this, in);
   draw_grid(*this, plot, frame);
   draw_lines(*this, in);
   for (const CurveKind kind : {CurveKind::other, CurveKind::second, CurveKind::pinned, CurveKind::live})

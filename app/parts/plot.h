@@ -66,6 +66,13 @@ struct PlotArea {
   std::string name{};
 };
 
+/// The area from one curve of the plot to another one with the same x: what may be.
+struct PlotBetween {
+  std::size_t low = 0, high = 1;  // indices into the plot's curves
+  Tint tint = Tint::wood;
+  std::string name{};
+};
+
 /// A point that counts: its state shape with the value beside it.
 struct PlotMark {
   double x = 0, y = 0;
@@ -97,6 +104,7 @@ struct Plot {
   std::vector<PlotMark> marks{};
   std::vector<PlotDot> dots{};
   std::optional<PlotCursor> cursor{};
+  std::vector<PlotBetween> between{};
 };
 
 // --- figures (plot_axis.cpp); pure

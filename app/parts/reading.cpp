@@ -13,13 +13,12 @@ namespace type = look::type;
 namespace space = look::space;
 
 std::string figure_text(R id, const Figure& figure, const Style& style) {
-  return figure.state == State::unknown ? std::string{}
-                                        : say_result(figure.value, reading(id).unit, reading(id).digits, style);
+  return figure.state == State::unknown ? std::string{} : say_reading(id, figure.value, style);
 }
 
 std::string figure_spoken(R id, const Figure& figure, const Plan& plan, const Style& style) {
   if (figure.state == State::unknown) return "not known: " + reason(plan, id, figure, style);
-  std::string text = speak_quantity(figure.value, reading(id).unit, reading(id).digits, style);
+  std::string text = speak_reading(id, figure.value, style);
   if (figure.state != State::none) text += ", " + std::string(state_word(figure.state));
   if (figure.doubt == Doubt::outside_tested) text += ", " + reason(plan, id, figure, style);
   return text;

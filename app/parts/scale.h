@@ -20,12 +20,6 @@ inline double value_at(Scale scale, double least, double most, double place) {
   return scale == Scale::log ? least * std::pow(most / least, place) : least + (most - least) * place;
 }
 
-/// The step that suits a value: the lever's own, or two significant figures where those are finer.
-inline double step_at(const Lever& row, double value) {
-  if (row.scale == Scale::linear || !(std::abs(value) > 0)) return row.step;
-  return std::min(row.step, std::pow(10, std::floor(std::log10(std::abs(value))) - 1));
-}
-
 /// Nearest value a step away from zero, within the range; a tenth of the step when fine.
 inline double snapped(const Lever& row, double most, double value, bool fine) {
   const double step = step_at(row, value) / (fine ? 10 : 1);

@@ -41,6 +41,49 @@ void add_lines(const antenna::Sketch& drawn, std::string label, Scene& scene) {
   scene.things.push_back({SceneThing::Kind::feed_point, {drawn.feed.x_m, drawn.feed.z_m}});
 }
 
+/// The angle that the shape turns on: between the legs of a V, under level for a slope.
+void add_angle(const antenna::Hang& hung, const antenna::Space& space, antenna::Shape shape, const Style& style,
+               Scene& scene) {
+  const auto degrees = [&style](double deg) { return say_quantity(deg, Unit::degree, 0, style); };
+  if (std::isfinite(hung.between_deg)) {
+    scene.notes.push_back({{0, space.apex_m}, degrees(hung.between_deg) + " between the legs"});
+    scene.sentence += " " + degrees(hung.between_deg) + " between the legs.";
+  } else if (shape == antenna::Shape::sloper || shape == antenna::Shape::sloping_dipole) {
+    scene.notes.push_back(
+        {{hung.out_m / 2, (space.apex_m + hung.low_m) / 2}, degrees(hung.slope_deg) + " below level"});
+    scene.sentence += " It slopes " + degrees(hung.slope_deg) + " below level.";
+  }
+}
+
+/// What the wire must pass over: a box at its place, a metre wide, with the room over it.
+void add_obstacle(const Plan& plan, const antenna::Sketch& drawn, const Style& style, Scene& scene) {
+  if (!plan.has(L::antenna_obstacle_m)) return;
+  const double at_m = plan[L::antenna_obstacle_m];
+  const bool high = plan.has(L::antenna_obstacle_high_m);
+  const double high_m = high ? plan[L::antenna_obstacle_high_m] : 0;
+  constexpr double kHalfWidthM = 0.5;
+  if (high) {
+    scene.lines.push_back({{{at_m - kHalfWidthM, 0},
+                            {at_m - kHalfWidthM, high_m},
+                            {at_m + kHalfWidthM, high_m},
+                            {at_m + kHalfWidthM, 0}},
+                           Ink::outline,
+                           "obstacle " + metres(high_m, 1, style)});
+    const double over_m = antenna::clear_over_m(drawn, at_m, high_m);
+    if (std::isfinite(over_m)) {
+      scene.dimensions.push_back(
+          {{at_m, high_m},
+           {at_m, high_m + over_m},
+           over_m < 0 ? "runs in by " + metres(-over_m, 1, style) : metres(over_m, 1, style) + " over it",
+           0});
+      scene.sentence += over_m < 0 ? " The wire runs into the obstacle."
+                                   : " It passes " + metres(over_m, 1, style) + " over the obstacle.";
+    }
+    scene.handles.push_back({L::antenna_obstacle_high_m, {at_m, high_m}});
+  }
+  scene.handles.push_back({L::antenna_obstacle_m, {at_m, 0}, false});
+}
+
 /// Where the wire stands in the free span: symmetric shapes about the support, the others out to one side of it.
 std::pair<double, double> span_of(const antenna::Rig& rig, double span_m) {
   switch (rig.shape) {
@@ -108,10 +151,21 @@ void Ui::side_view(float height) {
     scene.dimensions.push_back({{left, 0}, {left, space.apex_m}, metres(space.apex_m, 1, style) + " apex", -8});
   if (hung.low_m > 0.3 && two_legs)
     scene.dimensions.push_back({{hung.out_m, 0}, {hung.out_m, hung.low_m}, metres(hung.low_m, 1, style), 0});
+  // stakes stand out beyond the span: their own length, where there is room for two
+  const bool staked = !phone() && drawn.stakes.size() > 1;
+  if (staked) {
+    const auto [nearest, farthest_stake] = std::minmax_element(
+        drawn.stakes.begin(), drawn.stakes.end(), [](const auto& a, const auto& b) { return a.x_m < b.x_m; });
+    const double apart_m = farthest_stake->x_m - nearest->x_m;
+    scene.dimensions.push_back(
+        {{nearest->x_m, 0}, {farthest_stake->x_m, 0}, metres(apart_m, 1, style) + " stake to stake", 28});
+  }
   scene.dimensions.push_back({{left, 0},
                               {right, 0},
                               metres(space.span_m, 1, style) + " free, needs " + metres(hung.needs_m, 1, style),
-                              28});
+                              staked ? 58.0F : 28.0F});
+  add_angle(hung, space, rig.shape, style, scene);
+  add_obstacle(plan, drawn, style, scene);
   if (!kind->is_whip()) {
     scene.handles.push_back({L::antenna_apex_m, {drawn.top.x_m, drawn.top.z_m}});
     // the free span grows to both sides of a symmetric antenna, to one side of the others

@@ -3,8 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <limits>
 
 #include "app/parts/change.h"
+#include "app/parts/dial.h"
+#include "app/parts/keypad.h"
 #include "app/parts/ui.h"
 #include "core/outing/solve.h"
 
@@ -33,14 +36,47 @@ std::string change_text(const std::string& before, const std::string& after) {
   return (same_unit ? before.substr(0, one) : before) + " to " + after;
 }
 
+/// What a value to reach would take: the first lever that may change and can do it.
+std::string takes(const Session& session, double wanted) {
+  const Turn& turn = session.view.turn;
+  for (const Answer& answer : turn_round(session.outing(), turn.may, {turn.reading, wanted}, session.style()))
+    if (answer.trouble.empty())
+      return "takes " + lower_first(std::string(lever(answer.lever).name)) + " " + answer.said;
+  return "none of the levers that may change does";
+}
+
+/// Another roll's weight against the plan's, where both are known.
+std::string weight_change(const Session& session, const Answer& answer) {
+  if (answer.lever != L::feedline_cable) return {};
+  const Change change =
+      compare(R::feedline_weight_g, answer.outlook[R::feedline_weight_g], session.outlook()[R::feedline_weight_g]);
+  return change.kind == Change::Kind::none ? std::string{}
+                                           : "weight " + say_change(R::feedline_weight_g, change, session.style());
+}
+
 std::string price_of(const Session& session, const Answer& answer) {
-  if (answer.price == R::count) return "nothing else gets worse";
+  const std::string weight = weight_change(session, answer);
+  if (answer.price == R::count) return weight.empty() ? "nothing else gets worse" : weight;
   const Change change = compare(answer.price, answer.outlook[answer.price], session.outlook()[answer.price]);
   std::string text = lower_first(std::string(reading(answer.price).name)) + " " +
                      say_change(answer.price, change, session.style());
   const State state = answer.outlook[answer.price].state;
   if (state == State::tight || state == State::fails) text += ", " + std::string(state_word(state)) + " there";
-  return text;
+  return weight.empty() ? text : text + ", " + weight;
+}
+
+/// "one step on, 13 Ah: 3 h 04, power to antenna −2 W"; empty where a step more gives nothing.
+std::string beyond_of(const Session& session, const Turn& turn, const Answer& answer) {
+  if (answer.beyond.said.empty()) return {};
+  const Style& style = session.style();
+  const bool listed = lever(answer.lever).kind == Kind::choice;
+  std::string text = (listed ? "next, " : "one step on, ") + answer.beyond.said + ": " +
+                     figure_text(turn.reading, answer.beyond.outlook[turn.reading], style);
+  const R pays = answer.lever == L::feedline_cable ? R::feedline_weight_g : answer.price;
+  if (pays == R::count) return text;
+  const Change change = compare(pays, answer.beyond.outlook[pays], answer.outlook[pays]);
+  if (change.kind == Change::Kind::none || change.kind == Change::Kind::same) return text;
+  return text + ", " + lower_first(std::string(reading(pays).name)) + " " + say_change(pays, change, style);
 }
 
 /// Six links in a row, or three over three, each with what the answer does to it.
@@ -73,58 +109,94 @@ std::string links_spoken(const Session& session, const Answer& answer) {
   return text;
 }
 
+/// The value to reach as a row, for its slider and the keypad; `name` lives as long as the row.
+Lever turn_row(const Turn& turn, std::string_view name) {
+  const Reading& row = reading(turn.reading);
+  return {.key = "turn:wanted",
+          .name = name,
+          .link = row.link,
+          .unit = row.unit,
+          .digits = row.digits,
+          .least = turn.step,
+          .most = turn.most,
+          .step = turn.step,
+          .source = "what is asked for"};
+}
+
+std::string turn_name(const Turn& turn) { return std::string(reading(turn.reading).name) + " to reach"; }
+
 }  // namespace
 
-void Ui::turn_target() {
+void Ui::turn_goals() {
   Turn& turn = session.view.turn;
-  const Reading& row_of = reading(turn.reading);
-  const Style& style = session.style();
-  const std::string name(row_of.name);
-  const Figure& now = session.outlook()[turn.reading];
-  const int name_lines = pen.paragraph(x, y + 20, w, name + " to reach", Face::bold, type::kBody, theme.ink);
-  gap(float(name_lines - 1) * type::line_height(type::kBody));
-  if (std::isfinite(now.value))
-    pen.text(x, y + 42, "plan " + figure_text(turn.reading, now, style), Face::regular, type::kLabel, theme.ink2);
-  gap(50);
-  const std::string text = goal_text(turn, style);
-  const float hand_size = slim() ? 48 : 56;
-  const float goal_room = w - 2 * hand_size - 24;
-  float goal_size = type::kFigure;
-  for (const float smaller : {type::kValue, type::kLead, type::kTick})
-    if (goal_size > smaller && pen.figure_width(text, goal_size) > goal_room) goal_size = smaller;
-  const Box box = take(64);
-  const float hand_y = box.mid_y() - hand_size / 2;
-  const Box less{box.x, hand_y, hand_size, hand_size}, more{box.right() - hand_size, hand_y, hand_size, hand_size};
-  pen.figure(box.mid_x(), look::Pen::centred(box.mid_y(), goal_size), text, goal_size, theme.ink,
-             look::Align::centre);
-  mirror::Node record;
-  record.role = Role::slider;
-  record.id = "turn:wanted";
-  record.name = name + " to reach";
-  record.value = speak_quantity(turn.wanted, row_of.unit, row_of.digits, style);
-  record.now = turn.wanted;
-  record.least = turn.step;
-  record.most = turn.most;
-  record.step = turn.step;
-  target(std::move(record), {less.right() + 8, box.y + 4, more.x - less.right() - 16, 56}, 10);
-  int steps = 0;
-  if (icon_button(less, "turn:less", "Less " + name, Icon::minus, theme.ink)) --steps;
-  pen.ring({less.mid_x(), less.mid_y()}, hand_size / 2 - 2, theme.ink, look::stroke::kRule);
-  if (icon_button(more, "turn:more", "More " + name, Icon::plus, theme.ink)) ++steps;
-  pen.ring({more.mid_x(), more.mid_y()}, hand_size / 2 - 2, theme.ink, look::stroke::kRule);
-  if (const auto step = asked.steps.find("turn:wanted"); step != asked.steps.end()) steps += step->second;
-  double wanted = turn.wanted + steps * turn.step;
-  if (const auto set = asked.set.find("turn:wanted"); set != asked.set.end()) wanted = set->second;
-  wanted = std::clamp(std::round(wanted / turn.step) * turn.step, turn.step, turn.most);
-  if (wanted != turn.wanted) {
-    turn.wanted = wanted;
+  if (turn.goals.size() < 2) return;
+  std::vector<Chip> items;
+  for (const Turn::Goal& goal : turn.goals)
+    items.push_back({"turn:goal=" + std::string(reading(goal.reading).key),
+                     std::string(reading(goal.reading).name),
+                     {},
+                     goal.reading == turn.reading});
+  const int tapped = chips("turn:goals", "To reach", items);
+  if (tapped >= 0) {
+    for (Turn::Goal& goal : turn.goals)
+      if (goal.reading == turn.reading) goal.wanted = turn.wanted;  // asked again, it stands where it was left
+    const Turn::Goal& goal = turn.goals[std::size_t(tapped)];
+    turn.reading = goal.reading;
+    turn.wanted = goal.wanted;
+    turn.step = goal.step;
+    turn.most = goal.most;
     wake_at(now_s);
   }
+  gap();
+}
+
+void Ui::turn_target() {
+  if (session.view.turn.by_kind) return fits_target();
+  turn_goals();
+  Turn& turn = session.view.turn;
+  const Style& style = session.style();
+  const std::string name = turn_name(turn);
+  const Lever row = turn_row(turn, name);
+  Dial target{.key = std::string(row.key),
+              .row = row,
+              .most = turn.most,
+              .value = turn.wanted,
+              .known = true,
+              .text = goal_text(turn, style),
+              .spoken = speak_quantity(turn.wanted, row.unit, row.digits, style)};
+  if (const Figure& now = session.outlook()[turn.reading]; std::isfinite(now.value))
+    target.note = "plan " + figure_text(turn.reading, now, style);
+  const Dialled done = dial(*this, target);
+  if (done.typing) {
+    session.view.panel = Panel::keypad;
+    session.view.lever = L::count;
+    session.view.typed = *done.typing;
+    session.view.unit = 0;
+    wake_at(now_s);
+  }
+  if (!done.wanted) return;
+  turn.wanted = *done.wanted;
+  wake_at(now_s);
+}
+
+void Ui::turn_keypad() {
+  Turn& turn = session.view.turn;
+  const std::string name = turn_name(turn);
+  const Lever row = turn_row(turn, name);
+  const KeypadAnswer answer = parts::keypad(*this, {.row = row,
+                                                    .most = turn.most,
+                                                    .usual = std::numeric_limits<double>::quiet_NaN(),
+                                                    .was = goal_text(turn, session.style()),
+                                                    .would = [&](double value) {
+                                                      return std::pair{takes(session, value), State::none};
+                                                    }});
+  if (answer.set) turn.wanted = *answer.set;
+  if (answer.closed) session.view.panel = Panel::turned;
 }
 
 void Ui::turn_choices() {
   Turn& turn = session.view.turn;
-  section("Which may change?", "turn:may");
+  if (!turn.by_kind) section("Which may change?", "turn:may");
   for (const L id : turn.levers) {
     const std::string name(lever(id).name), node_id = "turn:may:" + std::string(lever(id).key);
     const auto at = std::find(turn.may.begin(), turn.may.end(), id);
@@ -168,6 +240,7 @@ void Ui::turn_choices() {
 
 void Ui::turn_answers() {
   const Turn turn = session.view.turn;
+  if (turn.by_kind) return fits_answers();
   const Style& style = session.style();
   const Reading& row_of = reading(turn.reading);
   std::vector<L> in_order;
@@ -228,9 +301,12 @@ void Ui::turn_answers() {
     const float chance_w = chance_text.empty() ? 0 : pen.figure_width(chance_text, type::kLead) + 12;
     const bool chance_below = w - chance_w < 6 * 42;
     const bool two_rows = w < 6 * 42;
+    const std::string beyond = beyond_of(session, turn, answer);
+    const std::vector<std::string_view> beyonds = pen.lines(beyond, w, Face::regular, type::kLabel);
+    const float beyond_h = beyond.empty() ? 0 : small * float(beyonds.size());
     const float names_h = step * float(names.size() - 1);
-    const float height = 28 + names_h + change_h + 30 + (price_below ? small * float(prices.size()) : 0) + 18 +
-                         (two_rows ? 68 : 34) + (chance_below && !chance_text.empty() ? 30 : 0);
+    const float height = 28 + names_h + change_h + 30 + (price_below ? small * float(prices.size()) : 0) +
+                         beyond_h + 18 + (two_rows ? 68 : 34) + (chance_below && !chance_text.empty() ? 30 : 0);
     const Box box = take(height);
     const ImU32 fill = hand.down(id) ? theme.fold : theme.paper;
     if (hand.down(id)) pen.fill(box, fill);
@@ -259,6 +335,11 @@ void Ui::turn_answers() {
       if (price_below) base += small;
       pen.text(price_below ? box.x : box.x + 38 + word_w, base, line, Face::regular, type::kLabel, theme.ink2);
     }
+    if (!beyond.empty())
+      for (const std::string_view line : beyonds) {
+        base += small;
+        pen.text(box.x, base, line, Face::regular, type::kLabel, theme.ink2);
+      }
     const float links_y = base + 14;
     const float words_w = pen.width("chance", Face::regular, type::kLabel);
     const bool with_words = !chance_text.empty() && (chance_below || box.w - chance_w - words_w > 6 * 52);
@@ -275,10 +356,10 @@ void Ui::turn_answers() {
     record.role = Role::button;
     record.id = id;
     record.name = name + " from " + before + " to " + answer.said + ", " + std::string(state_word(state)) + ", " +
-                  price + links_spoken(session, answer) +
+                  price + (beyond.empty() ? std::string{} : ", " + beyond) + links_spoken(session, answer) +
                   (chance_text.empty() ? std::string{} : ", chance of target " + chance_text) + ". Take it";
     if (target(std::move(record), box, 0)) {
-      session.set_all({{answer.lever, answer.value}}, name + " " + answer.said);
+      session.set_all(answer.sets, name + " " + answer.said);
       session.view.panel = Panel::none;
       wake_at(now_s);
     }

@@ -136,9 +136,13 @@ class Ui {
   void answer_foot(std::string_view id, Link link, const std::string& as_text);
 
   // --- turned round (turn_round.cpp): what one lever would have to be
-  void turn_target();   // the value to reach, with steppers
+  void turn_keypad();   // the same, typed
+  void turn_goals();    // what is to be reached, where more than one thing may be
+  void turn_target();   // the value to reach
   void turn_answers();  // a lever an answer, each taken by a tap
   void turn_choices();  // which levers may change, and the way back
+  void fits_target();   // what_fits.cpp: tree, stake and band that every kind is held against
+  void fits_answers();  // every kind, whether it fits, taken by a tap
 
   // --- drawings any sheet may fill
   /// A plot over the column's width. Returns where its reading cursor is wanted, when a hand or a key moved it.
@@ -157,7 +161,8 @@ class Ui {
   void watts_bar();                                  // watts_bar.cpp
   void findings(const std::vector<Finding>& found);  // findings.cpp: what figures mean, in sentences
   void loss_plot();         // line_plots.cpp: loss of the feed line by frequency, published points as dots
-  void along_plot();        // SWR and voltage along it; nothing while no impedance is known
+  void along_plot();        // SWR and voltage along it; a band where an SWR is all that is known
+  void current_plot(float height);  // current_plot.cpp: what the set draws by power, with what was read
   void rolls(int most);     // rolls.cpp: what another roll would change
   void check_panel();       // check_panel.cpp
   void time_line();         // time_line.cpp: arrival to leave-by, the battery under it

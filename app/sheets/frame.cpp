@@ -51,8 +51,8 @@ void head(Ui& ui, const LinkSheet& sheet) {
     if (figure.state == State::unknown || told == 2) continue;
     const Reading& row = reading(id);
     const std::string words = told == 0 ? std::string(row.name) : ", " + lower_first(std::string(row.name));
-    beside += words + " " + say_result(figure.value, row.unit, row.digits, ui.session.style());
-    spoken += words + " " + speak_quantity(figure.value, row.unit, row.digits, ui.session.style());
+    beside += words + " " + say_reading(id, figure.value, ui.session.style());
+    spoken += words + " " + speak_reading(id, figure.value, ui.session.style());
     ++told;
   }
   ui.headline(sheet.headline, beside, spoken);
@@ -163,7 +163,7 @@ void panel_here(Ui& ui) {
     case Panel::why:
       return ui.why_panel();
     case Panel::keypad:
-      return ui.keypad();
+      return ui.session.view.lever == L::count ? ui.turn_keypad() : ui.keypad();
     case Panel::choices:
       return choices(ui);
     case Panel::turned:
@@ -226,7 +226,7 @@ void two_columns(Ui& ui, const LinkSheet& sheet, Box area) {
   } else {
     ui.begin_scroll("sheet", {draw_x, area.y, draw_w, area.h});
     ui.column(draw_x, draw_w - kScrollMark, ui.y + 8);
-    if (panel == Panel::turned) {
+    if (panel == Panel::turned || (panel == Panel::keypad && ui.session.view.lever == L::count)) {
       ui.turn_answers();
     } else {
       figures(ui, sheet);

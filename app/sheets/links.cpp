@@ -5,6 +5,7 @@
 #include "app/parts/on_air.h"
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
+#include "core/outing/findings_antenna.h"
 
 namespace gs::sheets {
 
@@ -42,6 +43,15 @@ double hours_to_ask(const Session& session) {
   return std::min(99.0, std::floor(runtime_h) + 1);
 }
 
+/// A slider that a finger can hit quarters of an hour on, as far as the question may go.
+double scale_end_h(double asked_h) { return std::clamp(6 * std::ceil(1.5 * asked_h / 6), 6.0, 100.0); }
+
+/// Volts at ease at the set, as the supply is judged.
+double supply_to_ask(const Session& session) {
+  const Plan& plan = session.plan();
+  return std::clamp(std::ceil(10 * plan[ease_lever(R::power_supply_at_key_down_v)] - 1e-9) / 10, 0.1, 15.0);
+}
+
 TurnOffer which_battery() {
   return {
       [](const Session& session) {
@@ -55,11 +65,13 @@ TurnOffer which_battery() {
         turn.reading = R::power_runtime_h;
         turn.wanted = hours_to_ask(session);
         turn.step = 0.25;
-        turn.most = 100;
+        turn.most = scale_end_h(turn.wanted);
         turn.levers = {
             L::battery_capacity_ah, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::spare_capacity_ah,
             L::lead_wire,           L::lead_length_m,          L::battery_reserve_pct};
         turn.may = {L::battery_capacity_ah, L::radio_transmit_power_w, L::radio_transmit_share_pct};
+        turn.goals = {{turn.reading, turn.wanted, turn.step, turn.most},
+                      {R::power_supply_at_key_down_v, supply_to_ask(session), 0.1, 15}};
         return turn;
       }};
 }
@@ -79,6 +91,27 @@ TurnOffer how_long_a_line() {
             turn.most = 99;
             turn.levers = {L::feedline_length_m, L::feedline_cable, L::antenna_frequency_mhz};
             turn.may = {L::feedline_length_m, L::feedline_cable};
+            // the same share as a loss, in tenths of a decibel
+            const double loss_db = std::max(0.1, std::floor(-100 * std::log10(turn.wanted / 100) + 1e-9) / 10);
+            turn.goals = {{turn.reading, turn.wanted, turn.step, turn.most},
+                          {R::feedline_total_loss_db, loss_db, 0.1, 6}};
+            return turn;
+          }};
+}
+
+TurnOffer what_fits_here() {
+  return {[](const Session& session) {
+            const Plan& plan = session.plan();
+            return plan.has_all(L::antenna_frequency_mhz, L::antenna_apex_m, L::antenna_span_m)
+                       ? "Which antenna fits in " +
+                             say_quantity(plan[L::antenna_span_m], Unit::metre,
+                                          digits_needed(plan[L::antenna_span_m], 1), session.style()) +
+                             "?"
+                       : std::string{};
+          },
+          [](const Session&) {
+            Turn turn;
+            turn.by_kind = true;
             return turn;
           }};
 }
@@ -101,14 +134,30 @@ LinkSheet battery() {
 LinkSheet radio() {
   return {Link::radio,
           R::power_supply_at_key_down_v,
-          {},
+          [](Ui& ui) { ui.current_plot(ui.phone() ? 230.0F : 280.0F); },
           {R::power_average_current_a, R::radio_key_down_current_a, R::lead_drop_v, R::lead_fuse_a,
            R::radio_turned_down_w, R::power_runtime_h},
           {},
           L::radio_transmit_power_w,
-          {L::radio_full_power_w, L::radio_mode, L::radio_transmit_share_pct, L::radio_receive_current_a,
-           L::radio_full_power_current_a, L::radio_keyed_idle_current_a, L::radio_minimum_supply_v, L::lead_wire,
-           L::lead_length_m, L::lead_contacts_ohm, L::lead_temperature_c, L::radio_accessories_a, L::radio_tuner,
+          {L::radio_full_power_w,
+           L::radio_mode,
+           L::radio_transmit_share_pct,
+           L::radio_receive_current_a,
+           L::radio_full_power_current_a,
+           L::radio_keyed_idle_current_a,
+           L::radio_minimum_supply_v,
+           L::radio_read_one_w,
+           L::radio_read_one_a,
+           L::radio_read_two_w,
+           L::radio_read_two_a,
+           L::radio_read_three_w,
+           L::radio_read_three_a,
+           L::lead_wire,
+           L::lead_length_m,
+           L::lead_contacts_ohm,
+           L::lead_temperature_c,
+           L::radio_accessories_a,
+           L::radio_tuner,
            L::radio_fold_back_swr}};
 }
 
@@ -145,14 +194,21 @@ LinkSheet antenna() {
           R::antenna_cut_length_m,
           [](Ui& ui) { ui.side_view(ui.phone() ? 260.0F : 360.0F); },
           {R::antenna_fits_m, R::antenna_efficiency_pct, R::antenna_swr, R::feedline_swr_at_radio,
-           R::antenna_trim_m, R::antenna_low_m, R::antenna_against_full_db, R::antenna_width_mhz,
-           R::antenna_all_wire_m, R::antenna_rope_m},
-          [](Ui& ui) { ui.swr_plot(ui.phone() ? 200.0F : 240.0F); },
+           R::antenna_trim_m, R::antenna_low_m, R::safety_line_room_m, R::antenna_against_full_db,
+           R::antenna_width_mhz, R::antenna_all_wire_m, R::antenna_rope_m},
+          [](Ui& ui) {
+            if (ui.session.plan().has(L::antenna_obstacle_m)) ui.reading_row(R::antenna_clears_m);
+            ui.findings(antenna_findings(ui.session.plan(), ui.session.outlook(), ui.session.style()));
+            ui.gap();
+            ui.swr_plot(ui.phone() ? 200.0F : 240.0F);
+          },
           L::antenna_apex_m,
-          {L::antenna_kind, L::antenna_frequency_mhz, L::antenna_span_m, L::antenna_end_m, L::antenna_wire,
-           L::antenna_wire_m, L::antenna_dip_mhz, L::antenna_radials, L::antenna_radial_m, L::antenna_whip_m,
-           L::antenna_coil_at_pct, L::antenna_coil_q, L::antenna_ground_ohm, L::antenna_transformer_db,
-           L::antenna_feed_r_ohm, L::antenna_feed_x_ohm}};
+          {L::antenna_kind,       L::antenna_frequency_mhz,  L::antenna_span_m,      L::antenna_end_m,
+           L::safety_line_m,      L::safety_line_voltage,    L::antenna_obstacle_m,  L::antenna_obstacle_high_m,
+           L::antenna_wire,       L::antenna_wire_m,         L::antenna_dip_mhz,     L::antenna_radials,
+           L::antenna_radial_m,   L::antenna_whip_m,         L::antenna_coil_at_pct, L::antenna_coil_q,
+           L::antenna_ground_ohm, L::antenna_transformer_db, L::antenna_feed_r_ohm,  L::antenna_feed_x_ohm},
+          what_fits_here()};
 }
 
 LinkSheet sky() {
@@ -203,13 +259,14 @@ LinkSheet safety() {
   return {Link::safety,
           R::safety_public_m,
           [](Ui& ui) { ui.safety_plan(); },
-          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::rules_room_khz,
-           R::rules_power_pct},
+          {R::safety_operator_m, R::safety_owed_within_m, R::safety_left_to_look_at, R::safety_stay_off_m,
+           R::safety_line_room_m, R::rules_room_khz, R::rules_power_pct},
           {},
           L::count,
-          {L::safety_busiest_share_pct, L::safety_people_m, L::radio_transmit_power_w, L::radio_mode,
-           L::antenna_kind, L::antenna_frequency_mhz, L::rules_class, L::rules_region, L::rules_own_low_mhz,
-           L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits, L::safety_ground},
+          {L::safety_line_m, L::safety_line_voltage, L::safety_busiest_share_pct, L::safety_people_m,
+           L::radio_transmit_power_w, L::radio_mode, L::antenna_kind, L::antenna_frequency_mhz, L::rules_class,
+           L::rules_region, L::rules_own_low_mhz, L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits,
+           L::safety_ground},
           {},
           true};
 }

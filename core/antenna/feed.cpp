@@ -46,7 +46,11 @@ FeedPoint of_whip(double frequency_mhz, const Setup& setup) {
   feed.lowest_ohm = with_ground(lowest).feed_ohm;
   feed.highest_ohm = with_ground(highest).feed_ohm;
   feed.swr = swr_of_resistance(feed.resistance_ohm);
-  feed.efficiency = whip.efficiency;
+  feed.efficiency = feed.least_efficiency = feed.most_efficiency = whip.efficiency;
+  if (!setup.ground_measured) {
+    feed.least_efficiency = with_ground(highest).efficiency;
+    feed.most_efficiency = with_ground(lowest).efficiency;
+  }
   feed.resonance_mhz = dip_mhz;
   const Whip tuned{rod, setup.whip_diameter_m, dip_mhz, setup.coil_at, setup.coil_q, setup.vehicle_ground_ohm};
   feed.q = dip_mhz * whip_slope_ohm_per_mhz(tuned) / (2 * whip.feed_ohm);
@@ -131,7 +135,14 @@ FeedPoint feed_point(const Kind& kind, double frequency_mhz, const Setup& setup)
       ground.usual_ohm + kind.wires * copper_loss_ohm(rig.wire_m, setup.wire_diameter_m, frequency_mhz);
   const double transformer_db = std::isfinite(setup.transformer_db) ? setup.transformer_db : kind.transformer_db;
   FeedPoint feed{kNone, kNone, kNone, kNone, kNone, kNone, kNone, kNone, kNone, kNone};
-  feed.efficiency = kind.radiation_ohm / (kind.radiation_ohm + loss_ohm) * std::pow(10, -transformer_db / 10);
+  const auto efficiency = [&](double ground_ohm, double core_db) {
+    const double lost_ohm = loss_ohm - ground.usual_ohm + ground_ohm;
+    return kind.radiation_ohm / (kind.radiation_ohm + lost_ohm) * std::pow(10, -core_db / 10);
+  };
+  feed.efficiency = efficiency(ground.usual_ohm, transformer_db);
+  const bool any_core = !setup.transformer_measured && (kind.end_fed() || kind.non_resonant());
+  feed.least_efficiency = efficiency(ground.highest_ohm, any_core ? kPoorTransformerDb : transformer_db);
+  feed.most_efficiency = efficiency(ground.lowest_ohm, any_core ? kGoodTransformerDb : transformer_db);
   if (kind.non_resonant()) return feed;
   const bool fed_at_maximum = kind.radiation_ohm == kind.feed_ohm;
   const double added = fed_at_maximum ? loss_ohm : 0;

@@ -21,8 +21,13 @@ struct Setup {
   double whip_m = 2.4, whip_diameter_m = 0.005, coil_at = 0.5,
          coil_q = 200;  // 8 ft centre-loaded (common practice)
   double vehicle_ground_ohm = kVehicleGroundOhm;
+  bool ground_measured = false;  // false: the vehicle's ground may be anything of its range
   double transformer_db = std::numeric_limits<double>::quiet_NaN();  // NaN: the kind's usual loss
+  bool transformer_measured = false;  // false: it may lose anything from good to poor
 };
+
+/// Transformers of end-fed wires as their builders measured them, good and poor, dB (second hand).
+inline constexpr double kGoodTransformerDb = 0.4, kPoorTransformerDb = 2;
 
 /// Length of a wire that suits nothing when none was given: three eighths of a wave, midway between a quarter (low
 /// feed resistance) and a half (thousands of ohms); common practice.
@@ -56,12 +61,15 @@ double detuning(const Kind& kind, double frequency_mhz, double first_mhz, double
 /// 0..1: power that leaves over power into the feed point; what the ground takes out of the far field is not
 /// counted. q: of the whole antenna as the line meets it, losses included; an SWR of 2 against its own resistance
 /// stands 0.707 / q of the frequency apart. load_ohm: what the line sees on the frequency itself, lowest_load_ohm
-/// and highest_load_ohm with the resistance of the range. frequency_mhz > 0, setup > 0; else NaN. A wire that suits
+/// and highest_load_ohm with the resistance of the range. least and most efficiency: with what ground and
+/// transformer may lose where nobody measured them. frequency_mhz > 0, setup > 0; else NaN. A wire that suits
 /// nothing has an efficiency and nothing else.
 struct FeedPoint {
   double resistance_ohm, lowest_ohm, highest_ohm, swr, efficiency;
   double q, resonance_mhz;
   std::complex<double> load_ohm, lowest_load_ohm, highest_load_ohm;
+  double least_efficiency = std::numeric_limits<double>::quiet_NaN();
+  double most_efficiency = std::numeric_limits<double>::quiet_NaN();
 };
 FeedPoint feed_point(const Kind& kind, double frequency_mhz, const Setup& setup = {});
 

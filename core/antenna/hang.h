@@ -48,4 +48,9 @@ double length_m(const Stroke& stroke);
 /// its ends. Sag is for the caller to take off.
 double height_at_m(Point from, Point to, double x_m);
 
+/// Room between the top of a thing high_m high, at_m along the span, and the lowest drawn wire above that place;
+/// below 0 where the wire runs into it. NaN where no wire passes there. Taut wires: sag is for the caller to take
+/// off.
+double clear_over_m(const Sketch& drawn, double at_m, double high_m);
+
 }  // namespace gs::antenna

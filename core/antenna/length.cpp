@@ -55,8 +55,8 @@ double khz_per_cm(double length_m, double frequency_mhz) {
   return 10 * frequency_mhz / length_m;  // 1000 kHz a MHz over 100 cm a metre
 }
 
-double higher_resonance_mhz(double first_mhz, int order) {
-  if (!above_0(first_mhz) || order < 1 || order % 2 == 0) return kNone;
+double higher_resonance_mhz(double first_mhz, int order, FedAt fed_at) {
+  if (!above_0(first_mhz) || order < 1 || (fed_at == FedAt::middle && order % 2 == 0)) return kNone;
   return first_mhz * ((order - kEndEffect) / (1 - kEndEffect));
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/antenna/kind.h"
+#include "core/antenna/long_wire.h"
 
 namespace gs::antenna {
 
@@ -48,9 +49,9 @@ double further_change_m(double change_m, double before_mhz, double after_mhz, do
 /// How far resonance moves for a centimetre of the whole length: f / L. Not for a loaded whip, whose tip acts less.
 double khz_per_cm(double length_m, double frequency_mhz);
 
-/// Resonance of order n (1, 3, 5, ...) of a half-wave wire fed in the middle, from its first: end effect shortens
-/// the wire once, not once for each half wave, so f_n / f_1 = (n - 0.05) / 0.95. Source: 492 (n - 0.05) / f feet,
-/// handbooks (memory).
-double higher_resonance_mhz(double first_mhz, int order);
+/// Resonance of order n of a half-wave wire from its first: n = 1, 3, 5, ... fed in the middle, any n >= 1 fed at
+/// the end (NaN otherwise). End effect shortens the wire once, not once for each half wave, so f_n / f_1 = (n -
+/// 0.05) / 0.95: never exact multiples. Source: 492 (n - 0.05) / f feet, handbooks (memory).
+double higher_resonance_mhz(double first_mhz, int order, FedAt fed_at = FedAt::middle);
 
 }  // namespace gs::antenna

@@ -53,7 +53,7 @@ double core_share(double core_s, double loaded_s) {
 }
 
 SwrBand swr_band(std::span<const SwrReading> readings, double edge_swr) {
-  constexpr SwrBand kNothing{kNone, kNone, kNone, kNone, kNone};
+  constexpr SwrBand kNothing{kNone, kNone, kNone, kNone, kNone, kNone};
   const double count = double(readings.size());
   if (readings.size() < 3 || !(edge_swr >= 1)) return kNothing;
   double middle = 0, reach = 0;
@@ -87,7 +87,8 @@ SwrBand swr_band(std::span<const SwrReading> readings, double edge_swr) {
 
   const double tilt = slope - bend * turn;
   const double lowest_x = -tilt / (2 * bend), lowest = mean - bend * level - tilt * tilt / (4 * bend);
-  SwrBand band{middle + reach * lowest_x, kNone, kNone, kNone, 0};
+  SwrBand band{middle + reach * lowest_x, kNone, kNone, kNone, 0, kNone};
+  band.q = band.resonant_mhz * std::sqrt(bend) / (2 * reach);
   const double half = std::max(lowest, 2.0) / 2;  // readings rounded to a tenth may put the vertex below SWR 1
   band.lowest_swr = half + std::sqrt(half * half - 1);
   const double over = height_of(edge_swr) - lowest;

@@ -43,9 +43,11 @@ double series_resistor_ohm(double ratio);
 struct SwrReading {
   double frequency_mhz, swr;
 };
-/// Resonance of a series circuit fitted to readings. width 0 and edges NaN where the SWR stays above `edge_swr`.
+/// Resonance of a series circuit fitted to readings. width 0 and edges NaN where the SWR stays above `edge_swr`. q:
+/// of the circuit alone, losses included, as if its resistance were the line's; where the lowest SWR is above 1, by
+/// the root of it more or less, which readings of SWR cannot tell.
 struct SwrBand {
-  double resonant_mhz, lowest_swr, low_mhz, high_mhz, width_mhz;
+  double resonant_mhz, lowest_swr, low_mhz, high_mhz, width_mhz, q;
 };
 /// For R + jX with R constant and X straight in frequency, s + 1/s is a parabola in frequency whatever R is (own
 /// derivation: docs/methods/antenna.md). Least squares through three or more readings (SWR >= 1, frequencies > 0,

@@ -1,6 +1,7 @@
 // The side view of hang.h: its lines.
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 #include "core/antenna/hang.h"
@@ -132,6 +133,21 @@ Sketch sketch(const Rig& rig, const Space& at, double fed_at) {
       break;
   }
   return out;
+}
+
+double clear_over_m(const Sketch& drawn, double at_m, double high_m) {
+  double lowest_m = std::numeric_limits<double>::quiet_NaN();
+  const auto lower = [&lowest_m](double z_m) { lowest_m = lowest_m <= z_m ? lowest_m : z_m; };
+  for (const Stroke& stroke : drawn.strokes) {
+    if (stroke.what != Drawn::wire) continue;
+    for (std::size_t i = 1; i < stroke.at.size(); ++i) {
+      const Point &from = stroke.at[i - 1], &to = stroke.at[i];
+      const double z_m = height_at_m(from, to, at_m);
+      if (std::isfinite(z_m)) lower(z_m);
+      if (from.x_m == to.x_m && from.x_m == at_m) lower(std::min(from.z_m, to.z_m));
+    }
+  }
+  return lowest_m - high_m;
 }
 
 double length_m(const Stroke& stroke) {

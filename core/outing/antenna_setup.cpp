@@ -19,6 +19,8 @@ antenna::Setup antenna_setup(const Plan& plan) {
   if (plan.has(L::antenna_coil_at_pct)) setup.coil_at = plan[L::antenna_coil_at_pct] / 100;
   if (plan.has(L::antenna_coil_q)) setup.coil_q = plan[L::antenna_coil_q];
   if (plan.has(L::antenna_ground_ohm)) setup.vehicle_ground_ohm = plan[L::antenna_ground_ohm];
+  setup.ground_measured = given(L::antenna_ground_ohm);
+  setup.transformer_measured = given(L::antenna_transformer_db);
   if (plan.has(L::antenna_transformer_db)) setup.transformer_db = plan[L::antenna_transformer_db];
   return setup;
 }

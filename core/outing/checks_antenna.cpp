@@ -27,8 +27,9 @@ std::span<const Check> antenna_checks() {
   using namespace antenna_rows;
   static const std::vector<Check> all = [] {
     std::vector<Check> rows;
-    for (const std::span<const Check> part : {length_checks(), trim_checks(), theory_checks(), space_checks(),
-                                              pull_checks(), rope_checks(), whip_checks(), swr_checks()})
+    for (const std::span<const Check> part :
+         {length_checks(), band_checks(), trim_checks(), theory_checks(), space_checks(), pull_checks(),
+          rope_checks(), whip_checks(), swr_checks()})
       rows.insert(rows.end(), part.begin(), part.end());
     return rows;
   }();

@@ -17,6 +17,7 @@ std::span<const Check> swr_checks();
 std::span<const Check> theory_checks();
 std::span<const Check> trim_checks();
 std::span<const Check> pull_checks();
+std::span<const Check> band_checks();
 
 /// The antenna catalogue as options, and bare or insulated wire.
 std::span<const Option> kind_options();

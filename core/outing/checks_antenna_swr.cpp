@@ -174,6 +174,8 @@ const CheckResult kBandResults[] = {
     {told("low_mhz", "2:1 from", Unit::megahertz, 3, "series circuit through the readings")},
     {told("high_mhz", "2:1 to", Unit::megahertz, 3, "series circuit through the readings")},
     {told("width_mhz", "Width at 2:1", Unit::megahertz, 3, "wide on a short antenna is a sign of loss")},
+    {told("q", "Q, line left out", Unit::none, 0,
+          "slope of the reactance; with an SWR above 1 at the dip by the root of it more or less")},
 };
 std::string band(std::span<const double> in, std::span<double> out) {
   std::vector<antenna::SwrReading> readings;
@@ -191,6 +193,7 @@ std::string band(std::span<const double> in, std::span<double> out) {
   out[2] = fitted.low_mhz;
   out[3] = fitted.high_mhz;
   out[4] = fitted.width_mhz;
+  out[5] = fitted.q;
   return fitted.width_mhz > 0 ? "" : "the SWR stays above 2 all over";
 }
 

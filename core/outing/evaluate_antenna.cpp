@@ -1,5 +1,6 @@
 // The antenna by its kind: how long, does it fit, what it radiates, how to trim it.
 #include <cmath>
+#include <limits>
 
 #include "core/antenna/hang.h"
 #include "core/outing/antenna_setup.h"
@@ -31,15 +32,33 @@ double trim_m(const antenna::Kind& kind, double f_mhz, const antenna::Setup& set
   return kind.two_ends() ? change_m / 2 : change_m;
 }
 
+/// Room over the obstacle, NaN where there is none to be counted.
+double put_obstacle(const Plan& plan, const antenna::Rig& rig, const antenna::Space& space, Outlook& out) {
+  constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
+  const Doubtful no_obstacle = first_missing(plan, {L::antenna_obstacle_m, L::antenna_obstacle_high_m});
+  if (no_obstacle.doubt != Doubt::none) {
+    withhold(out, {R::antenna_clears_m}, no_obstacle);
+    return kNone;
+  }
+  const double over_m = antenna::clear_over_m(antenna::sketch(rig, space), plan[L::antenna_obstacle_m],
+                                              plan[L::antenna_obstacle_high_m]);
+  put_or(out, plan, R::antenna_clears_m, over_m, {Doubt::no_wire_there, L::antenna_obstacle_m});
+  return over_m;
+}
+
 void put_space(const Plan& plan, const antenna::Rig& rig, Outlook& out) {
-  static constexpr std::initializer_list<R> kNeedSpace = {R::antenna_fits_m, R::antenna_low_m, R::antenna_rope_m};
+  static constexpr std::initializer_list<R> kNeedSpace = {R::antenna_fits_m, R::antenna_low_m, R::antenna_clears_m,
+                                                          R::antenna_rope_m};
   const Doubtful no_space = first_missing(plan, {L::antenna_apex_m, L::antenna_span_m});
   if (no_space.doubt != Doubt::none) return withhold(out, kNeedSpace, no_space);
   const antenna::Space space = antenna_space(plan);
   const antenna::Fit fit = antenna::fit(rig, space);
   if (!std::isfinite(fit.room_m)) return withhold(out, kNeedSpace, {Doubt::not_in_catalogue, L::antenna_kind});
-  Figure room = judge(plan, R::antenna_fits_m, fit.room_m);
-  if (room.state != State::unknown) room.culprit = fit.height_binds() ? L::antenna_apex_m : L::antenna_span_m;
+  const double over_m = put_obstacle(plan, rig, space, out);
+  const bool runs_in = over_m < fit.room_m;
+  Figure room = judge(plan, R::antenna_fits_m, runs_in ? over_m : fit.room_m);
+  if (room.state != State::unknown)
+    room.culprit = runs_in ? L::antenna_obstacle_m : fit.height_binds() ? L::antenna_apex_m : L::antenna_span_m;
   put(out, R::antenna_fits_m, room);
   const antenna::Hang hung = antenna::hang(rig, space);
   put(out, R::antenna_low_m, judge(plan, R::antenna_low_m, std::max(0.0, hung.low_m)));
@@ -51,18 +70,24 @@ void put_space(const Plan& plan, const antenna::Rig& rig, Outlook& out) {
 void put_antenna(const Plan& plan, Joined&, Outlook& out) {
   const Doubtful why = first_missing(plan, {L::antenna_kind, L::antenna_frequency_mhz});
   if (why.doubt != Doubt::none)
-    return withhold(
-        out,
-        {R::antenna_cut_length_m, R::antenna_efficiency_pct, R::antenna_fits_m, R::antenna_trim_m, R::antenna_low_m,
-         R::antenna_width_mhz, R::antenna_against_full_db, R::antenna_all_wire_m, R::antenna_rope_m},
-        why);
+    return withhold(out,
+                    {R::antenna_cut_length_m, R::antenna_efficiency_pct, R::antenna_fits_m, R::antenna_trim_m,
+                     R::antenna_low_m, R::antenna_clears_m, R::antenna_width_mhz, R::antenna_against_full_db,
+                     R::antenna_all_wire_m, R::antenna_rope_m},
+                    why);
   const antenna::Kind& kind = *antenna_kind(plan);
   const double f_mhz = plan[L::antenna_frequency_mhz];
   const antenna::Setup setup = antenna_setup(plan);
   const Doubtful not_of_kind{Doubt::not_in_catalogue, L::antenna_kind};
   put_or(out, plan, R::antenna_cut_length_m, antenna::cut_length_m(kind, f_mhz, setup.wire), not_of_kind);
   const antenna::FeedPoint feed = antenna::feed_point(kind, f_mhz, setup);
-  put_or(out, plan, R::antenna_efficiency_pct, 100 * feed.efficiency, not_of_kind);
+  if (!std::isfinite(feed.efficiency)) {
+    withhold(out, {R::antenna_efficiency_pct}, not_of_kind);
+  } else {
+    put(out, R::antenna_efficiency_pct,
+        ranged(plan, R::antenna_efficiency_pct, 100 * feed.efficiency, 100 * feed.least_efficiency,
+               100 * feed.most_efficiency));
+  }
   put_or(out, plan, R::antenna_width_mhz, antenna::width_mhz(f_mhz, feed.q), not_of_kind);
   const double full_db =
       kind.is_whip() ? antenna::against_full_size_db(feed.efficiency) : 10 * std::log10(feed.efficiency);

@@ -1,7 +1,9 @@
 // How far people stay away, from the power that may arrive at the antenna, and whether anybody looked.
 #include <algorithm>
+#include <cmath>
 
 #include "core/outing/exposure_join.h"
+#include "core/outing/overhead_join.h"
 
 namespace gs {
 namespace {
@@ -25,12 +27,34 @@ void lower(const Plan& plan, const ExposureJoin& join, Figure& looked) {
   looked.culprit = too_near ? L::safety_people_m : L::antenna_frequency_mhz;
 }
 
-}  // namespace
+/// What is left to look at fails under a power line that is too near, whatever else was looked at.
+void put_lines(const Plan& plan, Outlook& out) {
+  const OverheadJoin join = join_overhead(plan);
+  if (join.antenna.doubt != Doubt::none) {
+    withhold(out, {R::safety_stay_off_m}, join.antenna);
+  } else {
+    put(out, R::safety_stay_off_m, judge(plan, R::safety_stay_off_m, join.stay_off_m));
+  }
+  if (!std::isfinite(join.room_m)) return withhold(out, {R::safety_line_room_m}, join.room);
+  put(out, R::safety_line_room_m, judge(plan, R::safety_line_room_m, join.room_m));
+  Figure& left = out.at[std::size_t(R::safety_left_to_look_at)];
+  if (left.state == State::fails) return;  // people too near were said first
+  if (join.room_m < 0) {
+    left = judge(plan, R::safety_left_to_look_at, 1);
+    if (left.state == State::unknown) return;  // its limits are impossible
+    left.state = State::fails;
+    left.slack = kTooNear;
+    left.doubt = Doubt::line_too_near;
+    left.culprit = L::safety_line_m;
+  } else if (join.room_m < join.clearance_m && left.state == State::holds) {
+    left.state = State::tight;
+    left.slack = kAtBestTight;
+    left.doubt = Doubt::line_near;
+    left.culprit = L::safety_line_m;
+  }
+}
 
-void put_safety(const Plan& plan, Joined& joined, Outlook& out) {
-  put(out, R::safety_left_to_look_at, judge(plan, R::safety_left_to_look_at, 0));
-  for (const L looked : {L::safety_looked_at_coax, L::safety_looked_at_fuse, L::safety_looked_at_lines})
-    if (plan[looked] == 0) withhold(out, {R::safety_left_to_look_at}, {Doubt::not_looked_at, looked});
+void put_exposure(const Plan& plan, const Joined& joined, Outlook& out) {
   const ExposureJoin join = join_exposure(plan, joined.to_antenna_w);
   if (join.doubtful.doubt != Doubt::none)
     return withhold(out, {R::safety_public_m, R::safety_operator_m, R::safety_owed_within_m}, join.doubtful);
@@ -38,6 +62,16 @@ void put_safety(const Plan& plan, Joined& joined, Outlook& out) {
   put(out, R::safety_operator_m, judge(plan, R::safety_operator_m, join.radio_operator.shown_m));
   put(out, R::safety_owed_within_m, judge(plan, R::safety_owed_within_m, safety::round_up_m(join.owed_within_m)));
   lower(plan, join, out.at[std::size_t(R::safety_left_to_look_at)]);
+}
+
+}  // namespace
+
+void put_safety(const Plan& plan, Joined& joined, Outlook& out) {
+  put(out, R::safety_left_to_look_at, judge(plan, R::safety_left_to_look_at, 0));
+  for (const L looked : {L::safety_looked_at_coax, L::safety_looked_at_fuse, L::safety_looked_at_lines})
+    if (plan[looked] == 0) withhold(out, {R::safety_left_to_look_at}, {Doubt::not_looked_at, looked});
+  put_exposure(plan, joined, out);
+  put_lines(plan, out);
 }
 
 }  // namespace gs

@@ -214,6 +214,15 @@ double attenuation_at_db_per_100m(const Plan& plan, double frequency_mhz) {
       .total_db_per_100m();
 }
 
+feedline::LossRange loss_range_at_db(const Plan& plan, double frequency_mhz) {
+  constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+  Plan there = plan;
+  there.x[std::size_t(L::antenna_frequency_mhz)] = frequency_mhz;
+  const FeedlineJoin join = join_feedline(there);
+  if (!join.cable || join.load_doubt != Doubt::none || !join.swr_alone()) return {kNaN, kNaN, kNaN};
+  return join.loss;
+}
+
 double matched_loss_at_db(const Plan& plan, double frequency_mhz) {
   if (!plan.has_all(L::feedline_cable, L::feedline_length_m)) return std::numeric_limits<double>::quiet_NaN();
   double loss_db = attenuation_at_db_per_100m(plan, frequency_mhz) * plan[L::feedline_length_m] / 100;

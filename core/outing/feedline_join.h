@@ -21,6 +21,10 @@ enum class Doubt : unsigned char {
   evaluation_owed,       // safety: nearer than a formula alone can say
   not_looked_at,         // safety: nobody has looked at the culprit yet
   people_too_near,       // safety: people were said to stand nearer than the keep-out
+  line_too_near,         // safety: a power line is nearer than what may fall or be thrown
+  line_near,             // safety: or hardly farther
+  line_not_paced,        // safety: somebody looked at power lines, and gave no distance
+  no_wire_there,         // antenna: no wire passes over the obstacle
   not_allowed,           // rules: the signal is not where the licence allows it
   not_allowed_anywhere,  // rules: the licence has no place for this mode or frequency
   no_kit,                // the kit list is empty
@@ -58,11 +62,15 @@ struct FeedlineJoin {
   feedline::SwrRange antenna_range{}, radio_range{};  // over the phases that are not known
   feedline::LossRange loss{};                         // one value three times when the impedance is known
   bool impedance_known() const { return load_from == LoadFrom::impedance || load_from == LoadFrom::antenna_kind; }
+  bool swr_alone() const { return load_from == LoadFrom::swr_at_antenna || load_from == LoadFrom::swr_at_radio; }
 };
 FeedlineJoin join_feedline(const Plan& plan);
 
 /// Matched loss of the plan's feed line at another frequency, dB: the loss curve. NaN where the cable is not known.
 double matched_loss_at_db(const Plan& plan, double frequency_mhz);
+/// Total loss over every phase at another frequency, if the SWR that was read stood there too; NaN three times
+/// where the load is not known from an SWR alone, or no load could show it there.
+feedline::LossRange loss_range_at_db(const Plan& plan, double frequency_mhz);
 /// Attenuation of the plan's first cable, as this roll has it, dB/100 m.
 double attenuation_at_db_per_100m(const Plan& plan, double frequency_mhz);
 

@@ -45,8 +45,8 @@ CardPart link_part(Link link, const Plan& plan, const Outlook& outlook, const St
     const Reading& row = reading(id);
     const Figure& figure = outlook[id];
     if (row.link != link || figure.state == State::unknown || !std::isfinite(figure.value)) continue;
-    std::string text = row.unit == Unit::clock_minute ? both_clocks(plan, figure.value)
-                                                      : say_quantity(figure.value, row.unit, row.digits, style);
+    std::string text =
+        row.unit == Unit::clock_minute ? both_clocks(plan, figure.value) : say_reading(id, figure.value, style);
     if (figure.state == State::tight || figure.state == State::fails)
       text += ", " + std::string(state_word(figure.state));
     part.rows.emplace_back(row.name, std::move(text));

@@ -86,6 +86,11 @@ const Table& table() {
 }  // namespace
 
 std::size_t lever_count() { return table().rows.size(); }
+double step_at(const Lever& row, double value) {
+  if (row.scale == Scale::linear || !(std::abs(value) > 0)) return row.step;
+  return std::min(row.step, std::pow(10, std::floor(std::log10(std::abs(value))) - 1));
+}
+
 const Lever& lever(L id) { return table().rows[std::size_t(id)]; }
 
 L find_lever(std::string_view key) {

@@ -17,6 +17,7 @@ bool has_transformer(const Plan& plan) { return antenna_kind(plan) && antenna_ki
 bool has_low_ends(const Plan& plan) {
   return has_wire(plan) && antenna_kind(plan)->shape != antenna::Shape::vertical;
 }
+bool has_obstacle(const Plan& plan) { return plan.has(L::antenna_obstacle_m); }
 bool has_dip(const Plan& plan) { return antenna_kind(plan) && !antenna_kind(plan)->non_resonant(); }
 
 double out_of_reach(const Plan&) { return antenna::kOutOfReachM; }
@@ -85,6 +86,32 @@ const LeverRow kRows[] = {
       .usual = out_of_reach,
       .applies = has_low_ends,
       .source = "usual value: out of a standing person's reach; ends carry the highest voltage; common practice"}},
+    {L::antenna_obstacle_m,
+     {.key = "antenna.obstacle_m",
+      .name = "Obstacle under the wire",
+      .link = Link::antenna,
+      .unit = Unit::metre,
+      .digits = 1,
+      .least = 0,
+      .most = 100,
+      .step = 0.5,
+      .optional = true,
+      .applies = has_wire,
+      .source =
+          "hedge, fence, path or roof: paced out from the support, in line with the wire. A power line is none: "
+          "keep off it"}},
+    {L::antenna_obstacle_high_m,
+     {.key = "antenna.obstacle_high_m",
+      .name = "Height of the obstacle",
+      .link = Link::antenna,
+      .unit = Unit::metre,
+      .digits = 1,
+      .least = 0,
+      .most = 40,
+      .step = 0.1,
+      .optional = true,
+      .applies = has_obstacle,
+      .source = "over a path: as high as people and what they carry reach, 2.5 m, common practice"}},
     {L::antenna_wire,
      {.key = "antenna.wire",
       .name = "Wire",

@@ -1,8 +1,11 @@
 // The radio's inputs.
+#include <algorithm>
+
 #include "core/battery/chemistry.h"
 #include "core/outing/checks_power.h"
 #include "core/outing/lever_rows.h"
 #include "core/outing/plan.h"
+#include "core/outing/radio_readings.h"
 #include "core/radio/current.h"
 #include "core/radio/mode.h"
 
@@ -26,9 +29,17 @@ double usual_mode(const Plan&) {
 }
 double usual_share(const Plan&) { return 30; }
 double usual_receive_a(const Plan& plan) { return radio::usual_currents(plan[L::radio_full_power_w]).receive_a; }
-double usual_full_a(const Plan& plan) { return radio::usual_currents(plan[L::radio_full_power_w]).full_power_a; }
+// The lever's ends: an old set on a long extrapolation may pass them.
+constexpr double kLeastFullA = 0.001, kMostA = 60;
+double usual_full_a(const Plan& plan) {
+  if (const radio::FromReadings own = currents_from_readings(plan); own.sound)
+    return std::clamp(own.full_power_a, kLeastFullA, kMostA);
+  return radio::usual_currents(plan[L::radio_full_power_w]).full_power_a;
+}
 double usual_idle_a(const Plan& plan) {
   const double full_a = plan[L::radio_full_power_current_a];
+  if (const radio::FromReadings own = currents_from_readings(plan); own.sound)
+    return std::clamp(own.keyed_idle_a, 0.0, full_a);
   const radio::SetCurrents usual = radio::usual_currents(plan[L::radio_full_power_w]);
   return full_a * usual.keyed_idle_a / usual.full_power_a;
 }
@@ -42,7 +53,39 @@ bool counts_overs(const Plan& plan) {
 double usual_minimum_v(const Plan&) { return 11.7; }
 double full_current_of(const Plan& plan) { return plan[L::radio_full_power_current_a]; }
 
+constexpr Lever read_w(std::string_view key, std::string_view name) {
+  return {.key = key,
+          .name = name,
+          .link = Link::radio,
+          .unit = Unit::watt,
+          .digits = 1,
+          .least = 0.1,
+          .most = 200,
+          .step = 1,
+          .optional = true,
+          .cap = full_power_of,
+          .source = "read off the set's own meter, or a better one, key-down into a dummy load"};
+}
+constexpr Lever read_a(std::string_view key, std::string_view name) {
+  return {.key = key,
+          .name = name,
+          .link = Link::radio,
+          .unit = Unit::ampere,
+          .digits = 2,
+          .least = 0.01,
+          .most = kMostA,
+          .step = 0.1,
+          .optional = true,
+          .source = "read off a meter in the supply lead, key-down at that power; other loads switched off"};
+}
+
 const LeverRow kRows[] = {
+    {L::radio_read_one_w, read_w("radio.read_one_w", "Power at the first reading")},
+    {L::radio_read_one_a, read_a("radio.read_one_a", "Current at the first reading")},
+    {L::radio_read_two_w, read_w("radio.read_two_w", "Power at the second reading")},
+    {L::radio_read_two_a, read_a("radio.read_two_a", "Current at the second reading")},
+    {L::radio_read_three_w, read_w("radio.read_three_w", "Power at a third reading")},
+    {L::radio_read_three_a, read_a("radio.read_three_a", "Current at a third reading")},
     {L::radio_mode,
      {.key = "radio.mode",
       .name = "Mode",
@@ -103,12 +146,12 @@ const LeverRow kRows[] = {
       .link = Link::radio,
       .unit = Unit::ampere,
       .digits = 2,
-      .least = 0.001,
-      .most = 60,
+      .least = kLeastFullA,
+      .most = kMostA,
       .step = 0.1,
       .scale = Scale::log,
       .usual = usual_full_a,
-      .source = "usual value: sets of this power, catalogue of radio classes"}},
+      .source = "usual value: by the readings, else sets of this power, catalogue of radio classes"}},
     {L::radio_keyed_idle_current_a,
      {.key = "radio.keyed_idle_current_a",
       .name = "Keyed idle current",
@@ -116,11 +159,12 @@ const LeverRow kRows[] = {
       .unit = Unit::ampere,
       .digits = 2,
       .least = 0,
-      .most = 60,
+      .most = kMostA,
       .step = 0.05,
       .usual = usual_idle_a,
       .cap = full_current_of,
-      .source = "usual value: share of the full-power current, catalogue of radio classes"}},
+      .source =
+          "usual value: by the readings, else its share of the full-power current, catalogue of radio classes"}},
     {L::radio_minimum_supply_v,
      {.key = "radio.minimum_supply_v",
       .name = "Minimum supply",

@@ -1,10 +1,13 @@
 // Safety and rules: whose rules bind, how near people come, what was looked at and done.
+#include <vector>
+
 #include "core/antenna/kind.h"
 #include "core/outing/lever_rows.h"
 #include "core/outing/plan.h"
 #include "core/outing/rules_rows.h"
 #include "core/rules/region.h"
 #include "core/safety/exposure_limits.h"
+#include "core/safety/overhead.h"
 #include "core/sky/locator.h"
 
 namespace gs {
@@ -47,6 +50,16 @@ bool by_wire(const Plan& plan) {
 }
 /// Until the antenna is chosen, every caution stands.
 bool by_whip(const Plan& plan) { return !plan.has(L::antenna_kind) || !by_wire(plan); }
+
+std::span<const Option> line_voltage_options() {
+  static const std::vector<Option> options = [] {
+    std::vector<Option> rows;
+    for (const safety::LineClearance& row : safety::line_clearances()) rows.push_back({row.key, row.name});
+    return rows;
+  }();
+  return options;
+}
+bool has_line(const Plan& plan) { return plan.has(L::safety_line_m); }
 
 constexpr std::string_view kLookedSource = "nothing counts as looked at until somebody says so";
 constexpr std::string_view kDoneSource = "nothing counts as done until somebody says so";
@@ -157,6 +170,29 @@ const LeverRow kRows[] = {
       .usual = hundred,
       .source =
           "usual value: sending all through the averaging time, the careful assumption; FCC OET Bulletin 65"}},
+    {L::safety_line_m,
+     {.key = "safety.line_m",
+      .name = "Nearest power line",
+      .link = Link::safety,
+      .unit = Unit::metre,
+      .digits = 1,
+      .least = 0,
+      .most = 500,
+      .step = 0.5,
+      .optional = true,
+      .source =
+          "paced out from whatever of the antenna stands nearest, mast, wire or stake, to the point on the ground "
+          "under the nearest wire; every wire counts"}},
+    {L::safety_line_voltage,
+     {.key = "safety.line_voltage",
+      .name = "Its voltage",
+      .link = Link::safety,
+      .kind = Kind::choice,
+      .options = line_voltage_options,
+      .usual = first_option,
+      .applies = has_line,
+      .evidence = Evidence::seen,
+      .source = "usual value: an ordinary line; if in doubt the higher one; 29 CFR 1926.1408 Table A"}},
     {L::safety_looked_at_lines, mark("safety.looked_at_lines", "Power lines", looked, kLookedSource)},
     {L::safety_looked_at_fuse, mark("safety.looked_at_fuse", "Fuse", looked, kLookedSource)},
     {L::safety_looked_at_coax, mark("safety.looked_at_coax", "Coax and wires underfoot", looked, kLookedSource)},

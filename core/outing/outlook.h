@@ -48,6 +48,11 @@ Standing standing(const Outlook& outlook, Link link);
 /// A name as it stands inside a sentence: "line loss", but "SWR at radio".
 std::string lower_first(std::string text);
 
+/// A reading's value with its unit, or the words that its row has instead: "3.2 m", "as cut". For the eye, and as
+/// it is spoken.
+std::string say_reading(R id, double value, const Style& style = {});
+std::string speak_reading(R id, double value, const Style& style = {});
+
 /// What stands between a person and this figure, one short phrase: "needs Feed line length", "" where nothing does.
 std::string reason(const Plan& plan, R id, const Figure& figure, const Style& style = {});
 

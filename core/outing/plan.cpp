@@ -7,6 +7,7 @@
 
 #include "core/outing/feedline_join.h"
 #include "core/outing/now.h"
+#include "core/outing/radio_readings.h"
 #include "core/pace/clock.h"
 
 namespace gs {
@@ -161,6 +162,12 @@ std::vector<Clash> clashes(const Plan& plan, const Style& style) {
                          say_lever(lever(L::radio_transmit_power_w), plan[L::radio_transmit_power_w], style) +
                          " is more than the radio's full power " +
                          say_lever(lever(L::radio_full_power_w), full_w, style) + "."});
+  }
+  if (radio_readings(plan).size() >= 2 && plan.has(L::radio_full_power_w) && !currents_from_readings(plan).sound) {
+    found.push_back(
+        {L::radio_read_two_a, L::radio_read_one_a,
+         "The readings of power and current cannot all be true: current grows with the root of power, from "
+         "an idle current above 0. They are not used."});
   }
   if (plan[L::radio_keyed_idle_current_a] > plan[L::radio_full_power_current_a]) {
     found.push_back({L::radio_keyed_idle_current_a, L::radio_full_power_current_a,

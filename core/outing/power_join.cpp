@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/outing/radio_readings.h"
 #include "core/radio/current.h"
 #include "core/radio/lead.h"
 #include "core/radio/mode.h"
@@ -22,6 +23,9 @@ double pick(battery::Luck luck, double worse, double better) {
 }
 
 bool is_own(const Plan& plan, L id) { return plan.from[std::size_t(id)] == From::yours; }
+bool sends_as_read(const Plan& plan) {
+  return is_own(plan, L::radio_full_power_current_a) || currents_from_readings(plan).sound;
+}
 
 }  // namespace
 
@@ -40,8 +44,8 @@ battery::Load load_of(const Plan& plan, double power_w, battery::Luck luck) {
                                plan[L::radio_keyed_idle_current_a], plan[L::radio_receive_current_a]};
   const radio::Mode& mode = radio::modes()[std::size_t(plan[L::radio_mode])];
   const radio::Wire& wire = radio::wires()[std::size_t(plan[L::lead_wire])];
-  const double sends = is_own(plan, L::radio_full_power_current_a) ? pick(luck, 1 + kLawMiss, 1 - kLawMiss)
-                                                                   : pick(luck, kThirsty, kThrifty);
+  const double sends =
+      sends_as_read(plan) ? pick(luck, 1 + kLawMiss, 1 - kLawMiss) : pick(luck, kThirsty, kThrifty);
   const double hears = is_own(plan, L::radio_receive_current_a) ? 1 : pick(luck, kThirstyReceive, kThriftyReceive);
   const double others_a = plan[L::radio_accessories_a];
   battery::Load load{};

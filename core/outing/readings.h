@@ -1,4 +1,4 @@
-// Every result of the plan: one enumerator here and one row in readings.cpp.
+// Every result of the plan: one enumerator here and one row in readings_<link>.cpp.
 #pragma once
 
 #include <cstddef>
@@ -36,6 +36,7 @@ enum class R : unsigned char {
   antenna_swr,
   antenna_trim_m,
   antenna_low_m,
+  antenna_clears_m,
   antenna_width_mhz,
   antenna_against_full_db,
   antenna_all_wire_m,
@@ -59,6 +60,8 @@ enum class R : unsigned char {
   safety_public_m,
   safety_operator_m,
   safety_owed_within_m,
+  safety_stay_off_m,
+  safety_line_room_m,
   safety_left_to_look_at,
   rules_room_khz,
   rules_power_pct,

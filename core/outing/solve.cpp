@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+
+#include "core/outing/trial.h"
 
 namespace gs {
 namespace {
@@ -17,15 +20,25 @@ double most_of(const Lever& row, const Plan& plan) {
 /// A lever moved about in one outing, everything else as it is.
 class Tried {
  public:
-  Tried(const Outing& outing, L id, const Goal& goal) : outing_(outing), id_(id), goal_(goal) {}
+  Tried(const Outing& outing, L id, const Goal& goal) : outing_(outing), id_(id), goal_(goal) {
+    if (id != L::feedline_length_m && id != L::feedline_cable) return;
+    also_ = antenna_as_it_is(resolve(outing));
+    for (const auto& [other, value] : also_) outing_.set[std::size_t(other)] = value;
+  }
   Outlook at(Value value) {
     outing_.set[std::size_t(id_)] = std::move(value);
     return evaluate(resolve(outing_));
   }
   bool reaches(double value) { return gs::reaches(at(value), goal_); }
+  std::vector<std::pair<L, Value>> sets(const Value& value) const {
+    std::vector<std::pair<L, Value>> sets{{id_, value}};
+    sets.insert(sets.end(), also_.begin(), also_.end());
+    return sets;
+  }
 
  private:
   Outing outing_;
+  std::vector<std::pair<L, Value>> also_;
   L id_;
   Goal goal_;
 };
@@ -54,18 +67,55 @@ Answer none(Answer answer, std::string why) {
   return answer;
 }
 
+/// By which the options that do are put in order: cables by what there is to carry, others as they stand.
+double rank_of(L id, const Outlook& then) {
+  if (id != L::feedline_cable) return 0;
+  const double weight_g = then[R::feedline_weight_g].value;
+  return std::isfinite(weight_g) ? weight_g : std::numeric_limits<double>::infinity();
+}
+
 Answer by_options(const Outing& outing, const Goal& goal, Answer answer) {
+  struct Does {
+    const Option* option;
+    double rank;
+    Outlook then;
+  };
   Tried tried(outing, answer.lever, goal);
+  std::vector<Does> does;
   for (const Option& option : lever(answer.lever).options()) {
     if (option.retired) continue;
-    Outlook then = tried.at(std::string(option.key));
-    if (!reaches(then, goal)) continue;
-    answer.value = std::string(option.key);
-    answer.said = std::string(option.name);
-    answer.outlook = then;
-    return answer;
+    const Outlook then = tried.at(std::string(option.key));
+    if (reaches(then, goal)) does.push_back({&option, rank_of(answer.lever, then), then});
   }
-  return none(std::move(answer), "none of the list does");
+  if (does.empty()) return none(std::move(answer), "none of the list does");
+  std::stable_sort(does.begin(), does.end(),
+                   [](const Does& one, const Does& other) { return one.rank < other.rank; });
+  answer.value = std::string(does.front().option->key);
+  answer.said = std::string(does.front().option->name);
+  answer.outlook = does.front().then;
+  answer.sets = tried.sets(answer.value);
+  if (does.size() > 1) answer.beyond = {std::string(does[1].option->name), does[1].then};
+  return answer;
+}
+
+/// The next plain value past `value` on the side where the goal gets more.
+Beyond beyond(Tried& tried, const Lever& row, double most, const Goal& goal, double value, const Outlook& there,
+              const Style& style) {
+  constexpr double kOnTheGrid = 1e-9;
+  Beyond found;
+  double best = there[goal.reading].value;
+  const bool more = reading(goal.reading).better != Better::less;
+  const double step = step_at(row, value), places = value / step;
+  for (const double next :
+       {(std::floor(places + kOnTheGrid) + 1) * step, (std::ceil(places - kOnTheGrid) - 1) * step}) {
+    if (next < row.least || next > most) continue;
+    const Outlook then = tried.at(next);
+    const double reached = then[goal.reading].value;
+    if (!std::isfinite(reached) || (more ? reached <= best + hair(best) : reached >= best - hair(best))) continue;
+    best = reached;
+    found = {say_lever(row, next, style), then};
+  }
+  return found;
 }
 
 Answer by_number(const Outing& outing, const Plan& plan, const Goal& goal, const Style& style, Answer answer) {
@@ -75,13 +125,8 @@ Answer by_number(const Outing& outing, const Plan& plan, const Goal& goal, const
   const bool at_least = tried.reaches(least), at_most = tried.reaches(most), at_now = tried.reaches(now);
   double value = now;
   if (at_least && at_most && at_now) {
-    // nothing to be found: the whole range does
-    answer.value = now;
-    answer.said = say_lever(row, now, style);
-    answer.outlook = tried.at(now);
-    return answer;
-  }
-  if (at_least != at_most) {
+    value = now;  // nothing to be found: the whole range does
+  } else if (at_least != at_most) {
     value = at_least ? just(tried, row, least, most) : just(tried, row, most, least);
   } else if (at_now) {
     value = just(tried, row, now, at_least ? most : least);
@@ -100,6 +145,8 @@ Answer by_number(const Outing& outing, const Plan& plan, const Goal& goal, const
   answer.value = value;
   answer.said = say_lever(row, value, style);
   answer.outlook = tried.at(value);
+  answer.sets = tried.sets(answer.value);
+  answer.beyond = beyond(tried, row, most, goal, value, answer.outlook, style);
   return answer;
 }
 

@@ -48,6 +48,9 @@ struct Lever {
   std::string_view source;                 // of usual value and range
 };
 
+/// The step that suits a value: the lever's own, or two significant figures where those are finer.
+double step_at(const Lever& row, double value);
+
 /// One result of the plan.
 struct Reading {
   std::string_view key, name;
@@ -59,6 +62,7 @@ struct Reading {
   std::string_view assumes = {};     // what it takes for granted, where the row alone says why
   std::string_view formula = {};     // in words, where the row alone says why
   std::span<const L> rests_on = {};  // levers that the reading rests on, most telling first
+  std::string (*in_words)(double, const Style&, bool spoken) = nullptr;  // in the place of figure and unit
 };
 
 /// Limit and ease of a judged reading, from assets/catalogues/limits.csv.

@@ -14,9 +14,14 @@ Trial tried(Outing outing, std::string key, std::string title, Sets sets) {
   return {std::move(key), std::move(title), std::move(sets), evaluate(resolve(outing))};
 }
 
-/// Another line leaves the antenna as it is, not what a meter at the radio showed through the old line: that
-/// reading moves to the antenna's end. Empty where the antenna is known at its own end, or not at all.
-Sets antenna_as_it_is(const Plan& plan) {
+double arriving_w(const Trial& trial) {
+  const double w = trial.outlook[R::feedline_power_to_antenna_w].value;
+  return std::isfinite(w) ? w : -1;
+}
+
+}  // namespace
+
+std::vector<std::pair<L, Value>> antenna_as_it_is(const Plan& plan) {
   const FeedlineJoin join = join_feedline(plan);
   if (join.load_from != LoadFrom::swr_at_radio || join.load_doubt != Doubt::none) return {};
   const Lever& row = lever(L::feedline_measured_swr);
@@ -24,13 +29,6 @@ Sets antenna_as_it_is(const Plan& plan) {
   return {{L::feedline_measured_swr, std::clamp(join.swr_at_antenna, row.least, row.most)},
           {L::feedline_measured_at, at_antenna}};
 }
-
-double arriving_w(const Trial& trial) {
-  const double w = trial.outlook[R::feedline_power_to_antenna_w].value;
-  return std::isfinite(w) ? w : -1;
-}
-
-}  // namespace
 
 std::vector<Trial> other_rolls(const Outing& outing, const Style& style) {
   const Plan plan = resolve(outing);

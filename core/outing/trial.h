@@ -16,6 +16,11 @@ struct Trial {
   Outlook outlook;
 };
 
+/// Values that leave the antenna as it is when the line before it changes: an SWR that was read at the radio moves
+/// to the antenna's end, through the plan's own line. Empty where the antenna is known at its own end, or not at
+/// all.
+std::vector<std::pair<L, Value>> antenna_as_it_is(const Plan& plan);
+
 /// Other rolls in place of the plan's: each cable offered at the plan's length, and the plan's own cable at two
 /// thirds of it. The antenna stays as it is: an SWR that was read at the radio is carried to the antenna's end
 /// through the plan's own line, and is among the values that make the trial. Ordered by power to the antenna, best

@@ -10,18 +10,26 @@ namespace {
 
 constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::antenna, Link::sky, Link::contacts};
 
-std::string figure_text(R id, double value, const Style& style = {}) {
-  return say_result(value, reading(id).unit, reading(id).digits, style);
-}
-
 /// "82 % arrive" style: the binding reading against its limit.
 std::string against_limit(const Plan& plan, R id, const Figure& figure, const Style& style) {
   const std::string limit = say_lever(lever(limit_lever(id)), plan[limit_lever(id)], style);
-  return lower_first(std::string(reading(id).name)) + " " + figure_text(id, figure.value, style) + ", limit " +
+  return lower_first(std::string(reading(id).name)) + " " + say_reading(id, figure.value, style) + ", limit " +
          limit;
 }
 
 }  // namespace
+
+std::string say_reading(R id, double value, const Style& style) {
+  const Reading& row = reading(id);
+  if (row.in_words) return row.in_words(value, style, false);
+  return say_result(value, row.unit, row.digits, style);
+}
+
+std::string speak_reading(R id, double value, const Style& style) {
+  const Reading& row = reading(id);
+  if (row.in_words) return row.in_words(value, style, true);
+  return speak_quantity(value, row.unit, row.digits, style);
+}
 
 std::string lower_first(std::string text) {
   if (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && !(text[1] >= 'A' && text[1] <= 'Z'))
@@ -41,6 +49,14 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
       return lower_first(std::string(lever(figure.culprit).name)) + " not looked at yet";
     case Doubt::people_too_near:
       return "people stand nearer than the keep-out";
+    case Doubt::line_too_near:
+      return "a power line is too near for what may fall or be thrown";
+    case Doubt::line_near:
+      return "a power line is hardly farther off than what may fall or be thrown";
+    case Doubt::line_not_paced:
+      return "looked, but no distance was given";
+    case Doubt::no_wire_there:
+      return "no wire passes over it";
     case Doubt::not_allowed:
       return say_rules(plan, style);
     case Doubt::not_allowed_anywhere:
@@ -149,7 +165,7 @@ Change compare(R id, const Figure& now, const Figure& pinned) {
   if (!std::isfinite(now.value) || !std::isfinite(pinned.value)) return {};
   const Reading& row = reading(id);
   Change change{Change::Kind::same, now.value - pinned.value};
-  if (figure_text(id, now.value) == figure_text(id, pinned.value)) return change;
+  if (say_reading(id, now.value) == say_reading(id, pinned.value)) return change;
   if (row.better == Better::neither) {
     change.kind = Change::Kind::other;
   } else {

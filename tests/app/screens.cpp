@@ -51,6 +51,33 @@ const std::vector<Screen>& screens() {
          s.session().set(L::feedline_measured_swr, 90.0);
          go(s, Sheet::link);
        }},
+      {"feed line, an SWR alone",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().set(L::feedline_measured_swr, 2.5);
+         go(s, Sheet::link);
+       }},
+      {"radio, three readings of the set",
+       [](Stage& s) {
+         s.open_sample();
+         s.session().set_all({{L::radio_full_power_w, 100.0},
+                              {L::radio_read_one_w, 5.0},
+                              {L::radio_read_one_a, 7.0},
+                              {L::radio_read_two_w, 100.0},
+                              {L::radio_read_two_a, 19.5},
+                              {L::radio_read_three_w, 20.0},
+                              {L::radio_read_three_a, 10.3}},
+                             "readings");
+         go(s, Sheet::link, Link::radio);
+       }},
+      {"battery, turned round, hours typed",
+       [](Stage& s) {
+         s.open_sample();
+         go(s, Sheet::link, Link::battery, Panel::keypad);
+         s.session().view.turn = {R::power_runtime_h, 3, 0.25, 100, kTurnLevers, kTurnLevers};
+         s.session().view.lever = L::count;
+         s.session().view.typed = "4";
+       }},
       {"battery, turned round",
        [](Stage& s) {
          s.open_sample();

@@ -55,6 +55,14 @@ export const questions = [
     cases: [{ expect: { change_m: [-0.42, 0.042] } }],
   },
   {
+    id: 'what that cut does on 28 MHz',
+    ask: 'The same wire, moved from 7.0 to 7.15 MHz: what happens on its harmonics?',
+    source: 'the same page: they move with it, 0.6 MHz at 28',
+    check: 'antenna.end_fed_again',
+    inputs: { first_mhz: '7.0', wanted_mhz: '7.15' },
+    cases: [{ expect: { fourth_moves_mhz: [0.6, 0.05] } }],
+  },
+  {
     id: 'a steep V from a high support',
     ask: 'From 80 ft with 50 ft of run-out: how steep is an inverted V, how long each line?',
     source: 'an antenna news group, 2007; 32 degrees from the vertical, 64 between the legs, 94 ft, 1 %',
@@ -121,13 +129,13 @@ export const questions = [
   {
     id: 'a roof whip read on five frequencies',
     ask: 'SWR 1.5, 1.0, 1.2, 1.5, 1.8 from 14.000 to 14.350: where does it resonate, how wide is 2:1?',
-    source: 'a personal radio blog; near 14.12, from about 13.9 to 14.39 MHz, within 0.1 MHz',
+    source: 'a personal radio blog; near 14.12, from about 13.9 to 14.39 MHz, within 0.1 MHz; a Q of about 20, a sign of loss',
     check: 'antenna.swr_band',
     inputs: {
       first_mhz: '14.000', first_swr: '1.5', second_mhz: '14.100', second_swr: '1.0', third_mhz: '14.200', third_swr: '1.2',
       fourth_mhz: '14.300', fourth_swr: '1.5', fifth_mhz: '14.350', fifth_swr: '1.8',
     },
-    cases: [{ expect: { resonant_mhz: [14.12, 0.1], low_mhz: [13.9, 0.1], high_mhz: [14.39, 0.1], width_mhz: [0.5, 0.1] } }],
+    cases: [{ expect: { resonant_mhz: [14.12, 0.1], low_mhz: [13.9, 0.1], high_mhz: [14.39, 0.1], width_mhz: [0.5, 0.1], q: [20, 4] } }],
   },
   {
     id: 'twenty-two turns or forty-two',
@@ -217,6 +225,10 @@ export const asked = {
   ...Object.fromEntries([...new Set(questions.map((row) => row.check))].map((key) => [key, first_of(key)])),
   // 468/7.1 feet, worked out apart; half of it, and 3 % more
   'antenna.cut_length': [{ kind: 'dipole', frequency_mhz: '7100 kHz' }, { length_m: [20.091, 0.0006], half_m: [10.046, 0.0006], start_m: [20.694, 0.0006] }],
+  // 468/f feet for 40, 20, 15 and 10 m, worked out apart; a loop has other figures
+  'antenna.bands': [{ kind: 'dipole', first_mhz: '7.1', second_mhz: '14.15', third_mhz: '21.2', fourth_mhz: '28.4' }, { first_m: [20.091, 0.0006], second_m: [10.081, 0.0006], third_m: [6.729, 0.0006], fourth_m: [5.023, 0.0006], all_m: [43.18, 0.01] }],
+  // a list writer's model (second hand), 80 m, 120 degrees: 60.4 ohm; a wire model of our own: 0.9 % more wire than straight
+  'antenna.v_angle': [{ frequency_mhz: '3.65', between_deg: '120', diameter_m: '2 mm' }, { r_ohm: [60.4, 3], longer_pct: [0.85, 0.1] }],
   // 1005/14.15 feet of loop, turned round
   'antenna.resonates_at': [{ kind: 'loop', length_m: '21.648 m' }, { frequency_mhz: [14.15, 0.0005] }],
   // legs of 10.046 m from 6 m down to 2.5: 9.417 m out and half a metre of tie to each side of 22 m

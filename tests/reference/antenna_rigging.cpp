@@ -6,7 +6,7 @@
 #include "core/antenna/match.h"
 #include "core/antenna/rigging.h"
 #include "core/units.h"
-#include "tests/reference/antenna_tables.h"
+#include "tests/reference/antenna_rigging_tables.h"
 #include "tests/reference/feedline_closeness.h"
 #include "tests/reference/feedline_tables.h"
 
@@ -28,16 +28,12 @@ TEST_CASE("antenna: sag of a wire") {
 // Pythagoras, worked out apart; askers' own figures in tests/cases.
 TEST_CASE("antenna: legs and lines") {
   Closeness m("legs and lines", "m"), deg("angles", "degrees");
-  const LegReach ten = leg_reach(10.1, 10, 1.5), twelve = leg_reach(10.1, 12, 3);
-  CHECK(m.within(ten.each_m, 5.455, 0.0006));
-  CHECK(deg.within(ten.between_deg, 65.4, 0.06));
-  CHECK(m.within(twelve.each_m, 4.584, 0.0006));
-  CHECK(deg.within(twelve.between_deg, 54.0, 0.06));
-  struct Row {
-    double top_m, end_m, out_m, length_m, slope_deg;
-  };
-  for (const Row& row :
-       {Row{9, 1.5, 17, 18.581, 23.8}, Row{9, 1.5, 8, 10.966, 43.2}, Row{6, 0.5, 10, 11.413, 28.8}}) {
+  for (const test::LegRow& row : test::kLegs) {
+    const LegReach got = leg_reach(row.leg_m, row.apex_m, row.end_m);
+    CHECK(m.within(got.each_m, row.each_m, 0.0006));
+    CHECK(deg.within(got.between_deg, row.between_deg, 0.06));
+  }
+  for (const test::LineRow& row : test::kLines) {
     const SlopeLine line = slope_line(row.top_m, row.out_m, row.end_m);
     CHECK(m.within(line.length_m, row.length_m, 0.0006));
     CHECK(deg.within(90 - line.from_vertical_deg, row.slope_deg, 0.06));
@@ -99,6 +95,9 @@ TEST_CASE("antenna: the width of a resonance from three readings") {
       CHECK(off.within(1000 * band.width_mhz, 2 * half_khz, 1e-6 * half_khz));
       CHECK(std::abs(band.resonant_mhz - 7.14) < 1e-9);
       CHECK(std::abs(band.lowest_swr - swr_at(7.14)) < 1e-5);
+      // Q of the circuit by its definition, slope f / 2 R, up to the root of R over the line's
+      const double q = ohm_per_khz * 1000 * 7.14 / (2 * r);
+      CHECK(std::abs(band.q * std::sqrt(50 / r) / q - 1) < 1e-6);
     }
   }
 }

@@ -9,6 +9,8 @@
 #include "core/antenna/match.h"
 #include "core/antenna/radials.h"
 #include "core/antenna/wires.h"
+#include "tests/reference/antenna_rigging_tables.h"
+#include "tests/reference/antenna_tables.h"
 #include "tests/reference/feedline_closeness.h"
 
 using namespace gs;
@@ -29,23 +31,19 @@ const WireRow& wire(std::string_view key) {
 // Makers' data sheets for bare copper (ASTM B1, B2, B3) and copper-clad steel (ASTM B227), both seen: breaking load
 // in lbf, weight in lb for 1000 ft; 1 lbf = 4.44822 N. 12 AWG hard-drawn worked out apart: 1499 N, a tenth 150 N.
 TEST_CASE("antenna: breaking load and weight of wire as printed") {
-  struct Row {
-    const char* key;
-    double lbf, lb_1000ft, mm;
-  };
   Closeness load("breaking load", "lbf"), mass("weight", "lb for 1000 ft");
-  for (const Row& row :
-       {Row{"cu14_hard", 214, 12, 1.628}, Row{"cu14_soft", 124, 12, 1.628}, Row{"cu12_hard", 337, 20, 2.052},
-        Row{"cu12_soft", 198, 20, 2.052}, Row{"cu10_hard", 529, 31, 2.588}, Row{"ccs12", 575, 18.12, 2.05},
-        Row{"ccs12_30", 625, 18.12, 2.05}, Row{"ccs10", 850, 28.81, 2.59}, Row{"ccs10_30", 925, 28.81, 2.59},
-        Row{"ccs8", 1265, 45.81, 3.26}, Row{"ccs8_30", 1350, 45.81, 3.26}}) {
-    CHECK(load.within(wire(row.key).breaking_n / 4.44822, row.lbf, 0.01));
-    CHECK(mass.within(wire(row.key).mass_g_per_m * 304.8 / 453.59237, row.lb_1000ft, 1e-9));
-    CHECK(wire(row.key).diameter_mm == row.mm);
+  const auto as_printed = [&](const test::WirePrint& row, const char* key, double lbf) {
+    CHECK(load.within(wire(key).breaking_n / 4.44822, lbf, 0.01));
+    CHECK(mass.within(wire(key).mass_g_per_m * 304.8 / 453.59237, row.lb_1000ft, 1e-9));
+    CHECK(wire(key).diameter_mm == row.mm);
     // the printed weight against metal of that thickness: copper 8.89 g/cm3 (IEC 60028, memory), clad steel
     // about 8.2
-    const double density = std::string(row.key).rfind("cu", 0) == 0 ? 8.89 : 8.2;
-    CHECK(std::abs(wire(row.key).mass_g_per_m / (density * 0.785398 * row.mm * row.mm) - 1) < 0.04);
+    const double density = std::string(key).rfind("cu", 0) == 0 ? 8.89 : 8.2;
+    CHECK(std::abs(wire(key).mass_g_per_m / (density * 0.785398 * row.mm * row.mm) - 1) < 0.04);
+  };
+  for (const test::WirePrint& row : test::kWirePrints) {
+    as_printed(row, row.first_key, row.first_lbf);
+    if (row.second_lbf > 0) as_printed(row, row.second_key, row.second_lbf);
   }
   CHECK(std::abs(wire("cu12_hard").breaking_n - 1499) < 0.5);
   CHECK(std::abs(wire("cu12_hard").breaking_n * kWorkingShare - 150) < 0.5);
@@ -54,15 +52,15 @@ TEST_CASE("antenna: breaking load and weight of wire as printed") {
 // Owners' and builders' benches (second hand): 9 of 100 W lost; 8.4 mW in and 3.7 out; 36 and 29 % into small and
 // large cores; about 1 % in a 4:1.
 TEST_CASE("antenna: transformers as their owners measured them") {
-  struct Row {
-    const char* key;
-    double lost_pct, within;
-  };
   Closeness off("transformer loss", "points");
-  for (const Row& row : {Row{"un64_43_3600", 9, 2}, Row{"un49_43_small", 36, 0.5}, Row{"un49_43_large", 29, 0.5},
-                         Row{"bal4_61", 1.25, 0.25}, Row{"box_broadband", 100 * (1 - 3.7 / 8.4), 1}}) {
-    for (const TransformerRow& t : transformers())
-      if (t.key == row.key) CHECK(off.within(100 * (1 - std::pow(10, -t.loss_db / 10)), row.lost_pct, row.within));
+  for (const test::TransformerPrint& row : test::kTransformerPrints) {
+    int found = 0;
+    for (const TransformerRow& t : transformers()) {
+      if (t.key != row.key) continue;
+      ++found;
+      CHECK(off.within(100 * (1 - std::pow(10, -t.loss_db / 10)), row.lost_pct, row.within));
+    }
+    CHECK(found == 1);
   }
 }
 
@@ -85,21 +83,20 @@ TEST_CASE("antenna: a transformer's loss from what comes through") {
 // by list writers (second hand), against 196 without loss. Radials of 0.41 waves and of about a quarter. The loss
 // the print stands for must lie within what is shown.
 TEST_CASE("antenna: radials by the fields of 1937 and by a list's field test lie within the range shown") {
-  struct Row {
-    double count, waves, mv_per_m;
-  };
-  for (const Row& row : {Row{113, 0.41, 192}, Row{60, 0.41, 185}, Row{113, 0.27, 180}, Row{60, 0.27, 175}}) {
-    const GroundLoss loss = radial_loss(row.count, row.waves);
-    const double ohm = 36 * (196 * 196 / row.mv_per_m / row.mv_per_m - 1), lossless = 196;
+  for (const test::RadialMile& row : test::kRadialMiles) {
+    const GroundLoss loss = radial_loss(row.count, row.length_waves);
+    const double lossless = test::kLosslessMvPerM;
+    const double ohm = 36 * (lossless * lossless / row.mv_per_m / row.mv_per_m - 1);
     const auto field = [&](double loss_ohm) { return lossless * std::sqrt(36 / (36 + loss_ohm)); };
-    MESSAGE(row.count << " x " << row.waves << ": " << field(loss.usual_ohm) << " mV/m (" << field(loss.highest_ohm)
-                      << " to " << field(loss.lowest_ohm) << "), printed " << row.mv_per_m << " (" << ohm
-                      << " ohm)");
+    MESSAGE(row.count << " x " << row.length_waves << ": " << field(loss.usual_ohm) << " mV/m ("
+                      << field(loss.highest_ohm) << " to " << field(loss.lowest_ohm) << "), printed "
+                      << row.mv_per_m << " (" << ohm << " ohm)");
     CHECK(row.mv_per_m >= field(loss.highest_ohm) - 2);
     CHECK(row.mv_per_m <= field(loss.lowest_ohm) + 2);
   }
   // Against 60 radials, dB: 4, 8, 16, 32 on the ground (mailing list, 2008, site and soil not stated), 1 dB
-  for (const auto& [count, db] : {std::pair{4.0, -5.5}, {8.0, -2.7}, {16.0, -1.3}, {32.0, -0.8}, {60.0, 0.0}}) {
+  for (const test::RadialField2008& row : test::kRadialFields2008) {
+    const double count = row.count, db = row.ground_db;
     const GroundLoss few = radial_loss(count, 0.25), sixty = radial_loss(60, 0.25);
     const auto against = [&](double ohm) { return 10 * std::log10((36 + sixty.usual_ohm) / (36 + ohm)); };
     MESSAGE(count << " radials: " << against(few.usual_ohm) << " dB (" << against(few.highest_ohm) << " to "

@@ -66,6 +66,29 @@ TEST_CASE("kinds: everything is finite and sound from 160 to 6 m") {
   }
 }
 
+// 0.4 and 2 dB of builders' transformers (second hand), 5 and 30 ohm under a vehicle, the radials' own range.
+TEST_CASE(
+    "kinds: efficiency as a range where nobody measured ground or transformer, one figure where somebody did") {
+  for (const Kind& kind : kinds()) {
+    CAPTURE(std::string(kind.key));
+    const FeedPoint feed = feed_point(kind, 7.1);
+    CHECK(feed.least_efficiency <= feed.efficiency);
+    CHECK(feed.efficiency <= feed.most_efficiency);
+    CHECK(feed.most_efficiency < 1);
+    const bool open = kind.is_whip() || kind.over_radials() || kind.end_fed() || kind.non_resonant();
+    CHECK((feed.least_efficiency < feed.most_efficiency) == open);
+  }
+  Setup setup;
+  setup.ground_measured = setup.transformer_measured = true;
+  const FeedPoint whip = feed_point(*find_kind("loaded_whip"), 7.1, setup);
+  CHECK(whip.least_efficiency == whip.most_efficiency);
+  setup.transformer_db = 1.2;
+  const FeedPoint wire = feed_point(*find_kind("end_fed_half_wave"), 7.1, setup);
+  CHECK(wire.least_efficiency == wire.most_efficiency);
+  const FeedPoint any = feed_point(*find_kind("end_fed_half_wave"), 7.1);
+  CHECK(std::abs(10 * std::log10(any.most_efficiency / any.least_efficiency) - 1.6) < 1e-9);
+}
+
 TEST_CASE("kinds: what is wrong gets no answer") {
   const Kind& dipole = *find_kind("dipole");
   for (const double wrong :
@@ -104,6 +127,13 @@ TEST_CASE("lengths: a cut and its effect foretell the next, with a fixed part of
   CHECK(further_change_m(-0.15, 1.81, 1.82, 1.82) == 0);
   CHECK(std::isnan(higher_resonance_mhz(7, 2)));
   CHECK(higher_resonance_mhz(7, 1) == 7);
+  CHECK(std::isnan(higher_resonance_mhz(7, 0, FedAt::end)));
+  for (int n = 2; n <= 8; ++n) {  // never an exact multiple, always a little above
+    const double times = higher_resonance_mhz(7, n, FedAt::end) / 7;
+    CHECK(times > n);
+    CHECK(times < 1.05 * n);
+    if (n % 2 == 1) CHECK(times * 7 == higher_resonance_mhz(7, n));
+  }
 }
 
 TEST_CASE("whips: higher, better coil, better ground all radiate more; the coil in the middle too") {

@@ -104,3 +104,59 @@ TEST_CASE("hang: what cannot be has no lines") {
   CHECK(std::isnan(height_at_m({0, 5}, {10, 1}, 11)));
   CHECK(height_at_m({10, 1}, {0, 5}, 5) == 3);
 }
+
+// From 9 m down to 1.5 m over 17 m of ground the wire stands 5.25 m high half way (similar triangles).
+TEST_CASE("hang: room over an obstacle by hand") {
+  Sketch drawn{};
+  drawn.strokes.push_back({Drawn::wire, {{0, 9}, {17, 1.5}}});
+  drawn.strokes.push_back({Drawn::rope, {{0, 0}, {30, 0}}});  // no wire: does not count
+  CHECK(std::abs(clear_over_m(drawn, 8.5, 3) - 2.25) < 1e-12);
+  CHECK(std::abs(clear_over_m(drawn, 17, 2) + 0.5) < 1e-12);
+  CHECK(std::isnan(clear_over_m(drawn, 17.1, 2)));
+  CHECK(std::isnan(clear_over_m(drawn, -0.1, 2)));
+  CHECK(std::isnan(clear_over_m({}, 0, 2)));
+  drawn.strokes.push_back({Drawn::wire, {{8, 4}, {9, 4}}});  // a second wire under the first: the lower one counts
+  CHECK(std::abs(clear_over_m(drawn, 8.5, 3) - 1) < 1e-12);
+}
+
+// What is said to be free over an obstacle is measured again on the lines as drawn, by walking along them.
+TEST_CASE("hang: room over an obstacle, measured on the drawn wires") {
+  std::mt19937_64 bits(20260615);
+  int over = 0, beside = 0;
+  double worst_m = 0;
+  for (int i = 0; i < 4000; ++i) {
+    const Kind& kind = kinds()[bits() % kinds().size()];
+    if (kind.is_whip()) continue;
+    const Rig rig = rig_of(kind, std::exp(between(bits, std::log(1.8), std::log(54))));
+    const Space at{between(bits, 2, 25), between(bits, 5, 60), between(bits, 0, 4)};
+    const double at_m = between(bits, 0, 25), high_m = between(bits, 0, 6);
+    const Sketch drawn = sketch(rig, at);
+    const double said_m = clear_over_m(drawn, at_m, high_m);
+    // the lowest of the wire's points within a step of the place, walked in steps of a thousandth of each piece
+    double lowest_m = 1e9, step_m = 0;
+    for (const Stroke& stroke : drawn.strokes) {
+      if (stroke.what != Drawn::wire) continue;
+      for (std::size_t k = 1; k < stroke.at.size(); ++k) {
+        const Point from = stroke.at[k - 1], to = stroke.at[k];
+        const double dx = (to.x_m - from.x_m) / 1000, dz = (to.z_m - from.z_m) / 1000;
+        if (dx == 0) continue;
+        for (int s = 0; s <= 1000; ++s)
+          if (std::abs(from.x_m + s * dx - at_m) <= std::abs(dx) / 2 * 1.000001) {
+            lowest_m = std::min(lowest_m, from.z_m + s * dz);
+            step_m = std::max(step_m, std::abs(dz));
+          }
+      }
+    }
+    if (std::isnan(said_m)) {
+      ++beside;
+      CHECK(lowest_m > 1e8 - 1);
+      continue;
+    }
+    ++over;
+    worst_m = std::max(worst_m, std::abs(said_m - (lowest_m - high_m)) - step_m);
+    CHECK(std::abs(said_m - (lowest_m - high_m)) <= step_m + 1e-9);
+  }
+  MESSAGE(over << " over a wire, " << beside << " beside it, worst beyond the step walked " << worst_m << " m");
+  CHECK(over > 1000);
+  CHECK(beside > 100);
+}

@@ -48,9 +48,12 @@ Plan carrier_with(test::Sets sets) {
 }  // namespace
 
 TEST_CASE("joins: an outing with every link set leaves nothing unknown") {
-  Outing outing =
-      test::also(test::whole_outing(),
-                 {{L::site_locator, "JN58td"}, {L::sky_toward_locator, "IO91"}, {L::clock_utc_offset_min, 120.0}});
+  Outing outing = test::also(test::whole_outing(), {{L::site_locator, "JN58td"},
+                                                    {L::sky_toward_locator, "IO91"},
+                                                    {L::clock_utc_offset_min, 120.0},
+                                                    {L::antenna_obstacle_m, 3.0},
+                                                    {L::antenna_obstacle_high_m, 2.0},
+                                                    {L::safety_line_m, 60.0}});
   outing.date = "2026-06-13";
   outing.kit = usual_kit(resolve(outing));
   const Plan plan = resolve(outing);

@@ -102,8 +102,9 @@ TEST_CASE("plan: every choice's keys survive the way into the plan and back") {
     const Lever& row = lever(L(i));
     if (row.kind != Kind::choice) continue;
     for (const Option& option : row.options()) {
-      // so that "measured at" and "second cable" apply
-      Outing outing = test::outing_of({{L::feedline_measured_swr, 2.0}, {L::feedline_second_length_m, 5.0}});
+      // so that "measured at", "second cable" and a power line's voltage apply
+      Outing outing = test::outing_of(
+          {{L::feedline_measured_swr, 2.0}, {L::feedline_second_length_m, 5.0}, {L::safety_line_m, 40.0}});
       if (L(i) == L::antenna_wire) outing = with(std::move(outing), L::antenna_kind, std::string("dipole"));
       outing = with(std::move(outing), L(i), std::string(option.key));
       CHECK(refusal(L(i), std::string(option.key)) == "");

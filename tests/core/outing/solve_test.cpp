@@ -4,8 +4,10 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <cstdio>
 #include <string>
 
+#include "core/outing/checks.h"
 #include "tests/core/outing/outings.h"
 
 using namespace gs;
@@ -77,6 +79,62 @@ TEST_CASE("solve: a list is tried in its order: the thinnest wire that keeps a s
   for (std::size_t i = 1; i < options.size(); ++i)
     if (options[i].key == key)
       CHECK_FALSE(reaches(evaluate(resolve(with(outing, L::lead_wire, std::string(options[i - 1].key)))), goal));
+}
+
+TEST_CASE("solve: one step past the answer gives more, and the plain value after it") {
+  const Outing outing = on_battery();
+  const Outlook now = evaluate(resolve(outing));
+  const Goal goal{R::power_runtime_h, 1.5 * now[R::power_runtime_h].value};
+  int found = 0;
+  for (const L id :
+       {L::battery_capacity_ah, L::radio_transmit_power_w, L::spare_capacity_ah, L::radio_transmit_share_pct}) {
+    const Answer answer = solve_for(outing, id, goal);
+    if (!answer.trouble.empty() || answer.beyond.said.empty()) continue;
+    ++found;
+    CAPTURE(std::string(lever(id).key));
+    CHECK(answer.beyond.outlook[goal.reading].value > answer.outlook[goal.reading].value);
+    const ReadValue read = read_value(lever(id), answer.beyond.said);
+    REQUIRE(read.trouble.empty());
+    const double step = std::abs(std::get<double>(read.value) - std::get<double>(answer.value));
+    CHECK(step > 0);
+    CHECK(step <= lever(id).step + 1e-9);
+    CHECK(evaluate(resolve(with(outing, id, read.value)))[goal.reading].value ==
+          doctest::Approx(answer.beyond.outlook[goal.reading].value));
+  }
+  CHECK(found >= 2);
+}
+
+// By hand over the whole catalogue: of all cables that keep the loss, none weighs less. And a roll taken for
+// another one leaves the antenna as it is: the SWR that was read at the radio moves to its far end.
+TEST_CASE("solve: the lightest cable under a loss") {
+  const Outing outing = test::also(
+      test::whole_outing(),
+      {{L::feedline_length_m, 20.0}, {L::feedline_measured_swr, 2.0}, {L::feedline_measured_at, "at_radio"}});
+  const Goal goal{R::feedline_total_loss_db, 1.5};
+  const Answer answer = solve_for(outing, L::feedline_cable, goal);
+  REQUIRE(answer.trouble.empty());
+  CHECK(answer.sets.size() == 3);
+  CHECK(reaches(answer.outlook, goal));
+  CHECK(answer.beyond.outlook[R::feedline_weight_g].value >= answer.outlook[R::feedline_weight_g].value);
+  int lighter = 0, heavier = 0;
+  for (const Option& option : lever(L::feedline_cable).options()) {
+    if (option.retired) continue;
+    Outing other = outing;
+    for (const auto& [id, value] : answer.sets) other = with(other, id, value);
+    const Outlook then = evaluate(resolve(with(other, L::feedline_cable, std::string(option.key))));
+    const double weight_g = then[R::feedline_weight_g].value;
+    if (!std::isfinite(weight_g)) continue;
+    if (weight_g < answer.outlook[R::feedline_weight_g].value) {
+      CHECK_FALSE(reaches(then, goal));
+      ++lighter;
+    } else if (reaches(then, goal)) {
+      ++heavier;
+    }
+  }
+  CHECK(lighter > 0);
+  CHECK(heavier > 0);
+  std::printf("  %s: %.0f g; %d lighter ones lose more, %d heavier ones would do\n", answer.said.c_str(),
+              answer.outlook[R::feedline_weight_g].value, lighter, heavier);
 }
 
 TEST_CASE("solve: what cannot be says why") {
