@@ -2,10 +2,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/parts/chain_line.h"
 #include "app/parts/on_air.h"
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
 #include "core/outing/findings_antenna.h"
+#include "core/outing/findings_battery.h"
+#include "core/outing/findings_feedline.h"
 
 namespace gs::sheets {
 
@@ -117,18 +120,19 @@ TurnOffer what_fits_here() {
 }
 
 LinkSheet battery() {
-  return {Link::battery,
-          R::power_runtime_h,
-          discharge,
-          {R::power_spare_min, R::power_lasts_until_min, R::power_left_at_leave_by_pct, R::power_average_current_a,
-           R::power_supply_at_key_down_v, R::pace_mah_per_contact},
-          {},
-          L::battery_capacity_ah,
-          {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
-           L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
-           L::battery_max_current_a, L::battery_cut_off_v, L::spare_capacity_ah, L::radio_accessories_a,
-           L::radio_over_s},
-          which_battery()};
+  return {
+      Link::battery,
+      R::power_runtime_h,
+      discharge,
+      {R::power_spare_min, R::power_lasts_until_min, R::power_left_at_leave_by_pct, R::power_average_current_a,
+       R::power_supply_at_key_down_v, R::pace_mah_per_contact},
+      [](Ui& ui) { ui.findings(battery_findings(ui.session.plan(), ui.session.outlook(), ui.session.style())); },
+      L::battery_capacity_ah,
+      {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
+       L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
+       L::battery_max_current_a, L::battery_cut_off_v, L::spare_capacity_ah, L::radio_accessories_a,
+       L::radio_over_s},
+      which_battery()};
 }
 
 LinkSheet radio() {
@@ -268,7 +272,9 @@ LinkSheet safety() {
            L::rules_region, L::rules_own_low_mhz, L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits,
            L::safety_ground},
           {},
-          true};
+          true,
+          {},
+          {[](const Ui& ui) { return ui.next_look_height(); }, [](Ui& ui) { ui.next_look_foot(); }}};
 }
 
 LinkSheet kit() {
@@ -281,34 +287,56 @@ LinkSheet kit() {
           {},
           {},
           false,
-          [](Ui& ui) { ui.kit_at_hand(); }};
+          [](Ui& ui) { ui.kit_at_hand(); },
+          {[](const Ui& ui) { return ui.session.outing().kit.empty() ? 0 : look::space::kTargetMain; },
+           [](Ui& ui) { ui.kit_foot(); }}};
+}
+
+LinkSheet sheet_of(Link link) {
+  switch (link) {
+    case Link::battery:
+      return battery();
+    case Link::radio:
+      return radio();
+    case Link::feedline:
+      return feedline();
+    case Link::antenna:
+      return antenna();
+    case Link::sky:
+      return sky();
+    case Link::contacts:
+      return contacts();
+    case Link::safety:
+      return safety();
+    case Link::clock:
+      return clock();
+    case Link::kit:
+    case Link::count:
+      break;
+  }
+  return kit();
 }
 
 }  // namespace
 
 void link(Ui& ui) {
-  switch (ui.session.view.link) {
-    case Link::battery:
-      return link_sheet(ui, battery());
-    case Link::radio:
-      return link_sheet(ui, radio());
-    case Link::feedline:
-      return link_sheet(ui, feedline());
-    case Link::antenna:
-      return link_sheet(ui, antenna());
-    case Link::sky:
-      return link_sheet(ui, sky());
-    case Link::contacts:
-      return link_sheet(ui, contacts());
-    case Link::safety:
-      return link_sheet(ui, safety());
-    case Link::clock:
-      return link_sheet(ui, clock());
-    case Link::kit:
-      return link_sheet(ui, kit());
-    case Link::count:
-      return;
-  }
+  if (ui.session.view.link != Link::count) link_sheet(ui, sheet_of(ui.session.view.link));
+}
+
+void open_control(Ui& ui, L id, Link rather) {
+  const auto stands = [id](const LinkSheet& sheet) {
+    return sheet.slider == id || std::find(sheet.levers.begin(), sheet.levers.end(), id) != sheet.levers.end();
+  };
+  // on the sheet of what it mends, if it stands there too
+  LinkSheet found = sheet_of(rather);
+  for (const Link link : {lever(id).link, rather})
+    if (LinkSheet sheet = sheet_of(link); stands(sheet)) found = std::move(sheet);
+  parts::open_link(ui, found.link);
+  ui.session.view.sheet = Sheet::link;
+  const std::string key(lever(id).key);
+  const bool row = found.slider != id;
+  if (row) ui.session.view.unfolded = key + ":row";
+  if (stands(found)) ui.keyboard_to = row ? key + ":row" : key;
 }
 
 }  // namespace gs::sheets
