@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <optional>
+#include <vector>
 
 #include "app/parts/change.h"
 #include "app/parts/ui.h"
@@ -25,6 +27,26 @@ double turn_of_day(const Plan& plan, double from, double to) {
   constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
   if (!plan.has(L::clock_utc_offset_min)) return kNaN;
   return pace::utc_midnight_between(from, to, plan[L::clock_utc_offset_min]).value_or(kNaN);
+}
+
+/// The middle of a label of half a width that stands under `at`, or so near beside it that it still is under it:
+/// free of the stems, right of `least`, left of `most`. Nothing where there is no such place.
+std::optional<float> beside_stems(float at, float half, float least, float most, const std::vector<float>& stems) {
+  constexpr float kAir = 4;
+  std::vector<float> places = {at};
+  for (const float stem : stems) {
+    places.push_back(stem - half - kAir);
+    places.push_back(stem + half + kAir);
+  }
+  places.push_back(least + half);
+  places.push_back(most - half);
+  std::optional<float> best;
+  for (const float place : places) {
+    bool free = place - half >= least - 0.01F && place + half <= most + 0.01F && std::abs(place - at) <= half;
+    for (const float stem : stems) free = free && std::abs(stem - place) >= half + kAir - 0.01F;
+    if (free && (!best || std::abs(place - at) < std::abs(*best - at))) best = place;
+  }
+  return best;
 }
 
 }  // namespace
@@ -75,7 +97,18 @@ void Ui::time_line() {
   const float arrive_width = pen.width(arrive_text, Face::bold, type::kLabel);
   const bool stacked = arrive_width + 16 + pen.width(leave_text, Face::bold, type::kLabel) > w;
   if (stacked) gap(22);
-  const Box box = take(92);
+  const double midnight = turn_of_day(plan, from, to);
+  const std::string midnight_text = "UTC midnight";
+  const float midnight_half = pen.width(midnight_text, Face::bold, type::kTick) / 2;
+  // above the line behind the time to leave, else in a row of its own under the hours
+  const auto share_of = [&](double minute) { return float(std::clamp((minute - from) / (to - from), 0.0, 1.0)); };
+  const float leave_right = std::max(w * share_of(leave), w * share_of(arrive) + arrive_width + 16 +
+                                                              pen.width(leave_text, Face::bold, type::kLabel));
+  const float midnight_mid =
+      std::clamp(w * share_of(std::isnan(midnight) ? from : midnight), midnight_half, w - midnight_half);
+  const bool midnight_above = !stacked && midnight_mid - midnight_half > leave_right + 8;
+  const float midnight_row = std::isnan(midnight) || midnight_above ? 0 : type::line_height(type::kTick);
+  const Box box = take(92 + midnight_row);
   const auto x_of = [&](double minute) {
     return box.x + box.w * float(std::clamp((minute - from) / (to - from), 0.0, 1.0));
   };
@@ -112,32 +145,26 @@ void Ui::time_line() {
       pen.text(air.mid_x(), look::Pen::centred(air.mid_y(), type::kLabel), text, Face::bold, type::kLabel,
                theme.on_solid, look::Align::centre);
   }
-  const float arrive_w = pen.text(std::max(box.x, x_of(arrive)), stacked ? top - 32 : top - 10, arrive_text,
-                                  Face::bold, type::kLabel, theme.ink);
-  const float leave_right = std::max(
-      x_of(leave), std::max(box.x, x_of(arrive)) + arrive_w + 16 + pen.width(leave_text, Face::bold, type::kLabel));
-  pen.text(std::min(box.right(), leave_right), top - 10, leave_text, Face::bold, type::kLabel, theme.ink,
+  pen.text(x_of(arrive), stacked ? top - 32 : top - 10, arrive_text, Face::bold, type::kLabel, theme.ink);
+  pen.text(std::min(box.right(), box.x + leave_right), top - 10, leave_text, Face::bold, type::kLabel, theme.ink,
            look::Align::right);
   pen.line({box.x, foot}, {box.right(), foot}, theme.ink, look::stroke::kLine);
-  const double midnight = turn_of_day(plan, from, to);
-  const std::string midnight_text = "UTC midnight";
-  const float midnight_half = pen.width(midnight_text, Face::bold, type::kTick) / 2;
-  const float midnight_mid =
-      std::clamp(x_of(std::isnan(midnight) ? from : midnight), box.x + midnight_half, box.right() - midnight_half);
-  // above the line, else below it, where its hours leave room
-  const bool midnight_above = !stacked && midnight_mid - midnight_half > leave_right + 8;
   // whole hours, as many as have room
+  std::vector<float> stems;
+  for (const TimeEdge& edge : edges) stems.push_back(x_of(edge.at_min));
   const double hours = (to - from) / 60;
   const int step = box.w / float(hours) > 64 ? 1 : 2;
+  float free_from = box.x;
   for (int hour = int(std::ceil(from / 60)); hour * 60 < to; ++hour) {
     const float at_x = x_of(hour * 60);
     pen.line({at_x, foot}, {at_x, foot + 8}, theme.ink, look::stroke::kLine);
+    if (hour % step != 0) continue;
     const std::string text = clock(hour * 60);
     const float half = pen.width(text, Face::regular, type::kTick) / 2;
-    bool free = std::isnan(midnight) || midnight_above || std::abs(midnight_mid - at_x) > half + midnight_half + 6;
-    for (const TimeEdge& edge : edges) free = free && std::abs(x_of(edge.at_min) - at_x) > half + 4;
-    if (hour % step == 0 && free && at_x - half >= box.x && at_x + half <= box.right())
-      pen.text(at_x, foot + 25, text, Face::regular, type::kTick, theme.ink2, look::Align::centre);
+    if (const auto mid = beside_stems(at_x, half, free_from, box.right(), stems)) {
+      pen.text(*mid, foot + 25, text, Face::regular, type::kTick, theme.ink2, look::Align::centre);
+      free_from = *mid + half + 6;
+    }
   }
   std::string sentence = "Arrive " + said(arrive) + ", on the air from " + said(starts) + " for " + minutes +
                          ", start packing at " + said(pack_by) + ", leave by " + said(leave);
@@ -146,8 +173,8 @@ void Ui::time_line() {
     const Point mark[] = {{at_x, top - 4}, {at_x, foot}};
     pen.dashed(mark, look::stroke::kDash, theme.blue, look::stroke::kLine);
     sentence += ", UTC midnight at " + said(midnight);
-    pen.text(midnight_mid, midnight_above ? top - 10 : foot + 25, midnight_text, Face::bold, type::kTick,
-             theme.blue, look::Align::centre);
+    pen.text(box.x + midnight_mid, midnight_above ? top - 10 : foot + 25 + midnight_row, midnight_text, Face::bold,
+             type::kTick, theme.blue, look::Align::centre);
   }
   if (battery_known)
     sentence += ", battery until " + say_result(lasts.value, Unit::clock_minute, 0) + ", " +
