@@ -68,7 +68,7 @@ std::string check_as_text(const Check& check, const CheckValues& values, const C
     add(text, std::string(row.name) + ": ",
         figure.state == State::unknown
             ? std::string("not known")
-            : say_quantity(figure.value, row.unit, row.digits, style) + state_words(figure));
+            : say_result(figure.value, row.unit, row.digits, style) + state_words(figure));
   }
   add(text, "", outcome.reason);
   add(text, "Source: ", check.source);

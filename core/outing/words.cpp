@@ -22,7 +22,7 @@ std::string against_limit(const Plan& plan, R id, const Figure& figure, const St
 std::string say_reading(R id, double value, const Style& style) {
   const Reading& row = reading(id);
   if (row.in_words) return row.in_words(value, style, false);
-  return say_quantity(value, row.unit, row.digits, style);
+  return say_result(value, row.unit, row.digits, style);
 }
 
 std::string speak_reading(R id, double value, const Style& style) {
@@ -33,8 +33,11 @@ std::string speak_reading(R id, double value, const Style& style) {
 
 std::string say_range(R id, const Figure& figure, const Style& style) {
   if (figure.state == State::unknown) return {};
+  const Reading& row = reading(id);
   const std::string low = say_reading(id, figure.low, style), high = say_reading(id, figure.high, style);
-  return low == high ? std::string{} : low + " to " + high;
+  if (low == high) return {};
+  return row.in_words ? low + " to " + high
+                      : say_result_range(figure.low, figure.high, row.unit, row.digits, style);
 }
 
 std::string lower_first(std::string text) {
