@@ -14,6 +14,22 @@ using look::Icon;
 using mirror::Role;
 namespace type = look::type;
 
+namespace {
+
+/// "1.2 dB, 570 g": what a roll costs and weighs, as far as known.
+std::string what_it_is(const Trial& trial, const Style& style) {
+  std::string said;
+  for (const R key : {R::feedline_total_loss_db, R::feedline_weight_g}) {
+    const Figure& figure = trial.outlook[key];
+    if (!std::isfinite(figure.value)) continue;
+    if (!said.empty()) said += ", ";
+    said += figure_text(key, figure, style);
+  }
+  return said;
+}
+
+}  // namespace
+
 void Ui::rolls(int most) {
   const std::vector<Trial> trials = other_rolls(session.outing(), session.style());
   const Outlook& out = session.outlook();
@@ -54,16 +70,21 @@ void Ui::rolls(int most) {
         pen.lines(trial.title, narrow && !split ? w - arrives_w : w - 8, Face::bold, type::kBody);
     const float step_h = type::line_height(type::kBody), small = type::line_height(type::kLabel);
     const float rest_h = step_h * float(titles.size() - 1);
-    const Box box = take(!narrow ? 54 : split ? 27 + rest_h + 2 * small + (own_line ? 46 : 16) : 64 + rest_h);
+    const std::string itself = what_it_is(trial, session.style());
+    const Box box = take(small + (!narrow ? 48
+                                  : split ? 27 + rest_h + 2 * small + (own_line ? 46 : 16)
+                                          : 64 + rest_h));
     if (hand.down(id)) pen.fill(box, theme.fold);
     const look::Ground ground(pen, hand.down(id) ? theme.fold : theme.paper);
-    float base = narrow ? box.y + 27 : box.mid_y() + 7, title_w = 0;
-    const float first_base = base;
+    const float first_base = narrow ? box.y + 27 : box.mid_y() + 7;
+    float base = narrow ? first_base : box.mid_y() - small * 0.5F + 7, title_w = 0;
     for (const std::string_view line : titles) {
       title_w = pen.text(box.x, base, line, Face::bold, type::kBody, theme.ink);
       base += step_h;
     }
-    const float second_base = narrow ? base : first_base;
+    base += small - step_h;
+    title_w = std::max(title_w, pen.text(box.x, base, itself, Face::regular, type::kLabel, theme.ink2));
+    const float second_base = narrow ? base + step_h : first_base;
     const float mid = box.x + w * 0.34F, half = w * 0.08F;
     if (!narrow && box.x + title_w + 8 < mid - half)
       pen.dumbbell(mid - half, mid + half, box.mid_y(), mid, mid + half * float((then.value - now.value) / widest),
@@ -84,7 +105,7 @@ void Ui::rolls(int most) {
     item.role = Role::button;
     item.id = id;
     item.name = trial.title + ": " + speak_quantity(then.value, Unit::watt, 1, session.style()) + " arrive, " +
-                say_change(R::feedline_power_to_antenna_w, by_power, session.style()) +
+                itself + ", " + say_change(R::feedline_power_to_antenna_w, by_power, session.style()) +
                 (by_weight.kind == Change::Kind::none
                      ? std::string{}
                      : ", weight " + say_change(R::feedline_weight_g, by_weight, session.style())) +

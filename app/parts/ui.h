@@ -13,7 +13,7 @@
 #include "app/parts/hand.h"
 #include "app/parts/typing.h"
 #include "app/session.h"
-#include "core/outing/findings_feedline.h"
+#include "core/outing/finding.h"
 
 namespace gs::parts {
 

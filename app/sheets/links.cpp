@@ -6,6 +6,8 @@
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
 #include "core/outing/findings_antenna.h"
+#include "core/outing/findings_battery.h"
+#include "core/outing/findings_feedline.h"
 
 namespace gs::sheets {
 
@@ -119,18 +121,19 @@ TurnOffer what_fits_here() {
 }
 
 LinkSheet battery() {
-  return {Link::battery,
-          R::power_runtime_h,
-          discharge,
-          {R::power_spare_min, R::power_lasts_until_min, R::power_left_at_leave_by_pct, R::power_average_current_a,
-           R::power_supply_at_key_down_v, R::pace_mah_per_contact},
-          {},
-          L::battery_capacity_ah,
-          {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
-           L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
-           L::battery_max_current_a, L::battery_cut_off_v, L::spare_capacity_ah, L::radio_accessories_a,
-           L::radio_over_s},
-          which_battery()};
+  return {
+      Link::battery,
+      R::power_runtime_h,
+      discharge,
+      {R::power_spare_min, R::power_lasts_until_min, R::power_left_at_leave_by_pct, R::power_average_current_a,
+       R::power_supply_at_key_down_v, R::pace_mah_per_contact},
+      [](Ui& ui) { ui.findings(battery_findings(ui.session.plan(), ui.session.outlook(), ui.session.style())); },
+      L::battery_capacity_ah,
+      {L::battery_chemistry, L::radio_transmit_power_w, L::radio_transmit_share_pct, L::radio_mode,
+       L::battery_temperature_c, L::battery_reserve_pct, L::battery_health_pct, L::battery_used_ah,
+       L::battery_max_current_a, L::battery_cut_off_v, L::spare_capacity_ah, L::radio_accessories_a,
+       L::radio_over_s},
+      which_battery()};
 }
 
 LinkSheet radio() {

@@ -148,11 +148,7 @@ std::vector<Finding> antenna_findings(const Plan& plan, const Outlook& outlook, 
     end_fed(*kind, found);
     underfoot(*kind, outlook, found);
   }
-  const auto weight = [](State state) {
-    return state == State::fails ? 0 : state == State::tight ? 1 : state == State::none ? 2 : 3;
-  };
-  std::stable_sort(found.begin(), found.end(),
-                   [&](const Finding& a, const Finding& b) { return weight(a.state) < weight(b.state); });
+  order_findings(found);
   return found;
 }
 

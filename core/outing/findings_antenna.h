@@ -3,7 +3,7 @@
 // good SWR hides.
 #pragma once
 
-#include "core/outing/findings_feedline.h"
+#include "core/outing/finding.h"
 
 namespace gs {
 

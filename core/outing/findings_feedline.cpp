@@ -1,6 +1,5 @@
 #include "core/outing/findings_feedline.h"
 
-#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -106,11 +105,7 @@ std::vector<Finding> feedline_findings(const Plan& plan, const Outlook& outlook,
   beside(plan, join, say, found);
   cost(join, say, found);
   cable(plan, join, outlook, say, found);
-  const auto weight = [](State state) {
-    return state == State::fails ? 0 : state == State::tight ? 1 : state == State::none ? 2 : 3;
-  };
-  std::stable_sort(found.begin(), found.end(),
-                   [&](const Finding& a, const Finding& b) { return weight(a.state) < weight(b.state); });
+  order_findings(found);
   return found;
 }
 
