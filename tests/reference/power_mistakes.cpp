@@ -151,6 +151,31 @@ TEST_CASE("battery: how much of a LiFePO4 pack a set of 11.7 V can use, by resis
   }
 }
 
+// Backup for 30 and 60 minutes of speech at 100 W to 11.7 V at the set: the standby block with the measured slope,
+// scaled in steps of half an ampere-hour (another program): new at 25 C; at 0 C (capacity x 0.85, resistance
+// x 1.3); aged to 80 % at 0 C (x 0.68, x 1.6). Voltage, not charge, sizes it.
+TEST_CASE("battery: the smallest lead block for half an hour and an hour") {
+  struct Row {
+    double charge, ohm, half_hour_ah, hour_ah;
+  };
+  const test::M40Block m40;
+  const auto smallest_ah = [&](const Row& row, double hours) {
+    for (double label_ah = 1;; label_ah += 0.5) {
+      Law law = law_of({.chemistry = &m40.chemistry, .capacity_ah = label_ah});
+      law.wells.capacity_ah *= row.charge;
+      law.quick_ohm *= row.ohm;
+      const End end = end_of(law, full(law.wells), speech(100, 0.0171), {11.7, 10.5, 1000});
+      if (end.hours >= hours || label_ah > 100) return label_ah;
+    }
+  };
+  Closeness off("smallest block", "Ah");
+  for (const Row& row : {Row{1, 1, 18.5, 23.5}, Row{0.85, 1.3, 23.5, 29}, Row{0.68, 1.6, 28.5, 35.5}}) {
+    CAPTURE(row.charge);
+    CHECK(off.within(smallest_ah(row, 0.5), row.half_hour_ah, 0.5));
+    CHECK(off.within(smallest_ah(row, 1), row.hour_ah, 0.5));
+  }
+}
+
 // Light-load curves of makers' data sheets, as a public battery header tabulates them.
 TEST_CASE("battery: packs of the wrong voltage") {
   Closeness off("charge out at a voltage, light load", "%");
