@@ -109,7 +109,8 @@ std::string mark_text(const Ui& ui, const Lever& row, double value) {
 /// as many as have room.
 void draw_scale(Ui& ui, const Dial& dial, Box bar) {
   const Lever& row = dial.row;
-  const PlotAxis axis{.unit = row.unit, .least = row.least, .most = dial.most, .log = row.scale == Scale::log};
+  PlotAxis axis{.unit = row.unit, .least = row.least, .most = dial.most, .log = row.scale == Scale::log};
+  if (row.scale == Scale::near) axis.marks = round_numbers((dial.most - row.least) / 100, dial.most);
   const auto x_of = [&](double v) { return bar.x + bar.w * float(place_of(row.scale, row.least, dial.most, v)); };
   constexpr std::size_t kSegments = 12;
   std::vector<float> ends;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <set>
 
+#include "app/parts/scale.h"
 #include "core/outing/archive.h"
 #include "tests/app/stage.h"
 
@@ -27,8 +28,9 @@ void open_feedline(Stage& stage) {
 /// Where the slider's thumb stands, CSS px.
 float thumb_x(Stage& stage) {
   const mirror::Node node = stage.at("feedline.length_m");
+  const Scale scale = lever(L::feedline_length_m).scale;
   return node.x + look::slider::kThumb +
-         (node.w - 2 * look::slider::kThumb) * float((node.now - node.least) / (node.most - node.least));
+         (node.w - 2 * look::slider::kThumb) * float(parts::place_of(scale, node.least, node.most, node.now));
 }
 
 }  // namespace
@@ -75,10 +77,14 @@ TEST_CASE("a finger drags the thumb, every frame is computed anew, the whole dra
     stage.touch(PointerKind::up, from + 120, y);
     stage.settle();
     CHECK(moved == 10);
-    const double expected = before + 100.0 * 120 / double(node.w - 2 * look::slider::kThumb);
+    const Lever& row = lever(L::feedline_length_m);
+    const double moved_by = 120 / double(node.w - 2 * look::slider::kThumb);
+    const double expected = parts::value_at(row.scale, row.least, row.most,
+                                            parts::place_of(row.scale, row.least, row.most, before) + moved_by);
     MESSAGE("ratio " << ratio << ": dragged to " << length_m(stage) << " m, by the track's scale " << expected
                      << " m");
-    CHECK(std::abs(length_m(stage) - expected) <= 0.51);  // half a step of 0.5 m, and rounding of the drawn thumb
+    // half a step of 0.5 m, and where half a px of the drawn thumb stands at this place of the track
+    CHECK(std::abs(length_m(stage) - expected) <= 0.51);
     CHECK(stage.session().outlook()[R::feedline_power_to_antenna_w].value < watts);
     stage.press(Key::undo);
     CHECK(length_m(stage) == before);
