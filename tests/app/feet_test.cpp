@@ -81,7 +81,7 @@ TEST_CASE("Kit's foot on a phone opens what may be added and the list of packing
 }
 
 TEST_CASE("the bar of what limits opens the control of the cheapest change, which offers the value") {
-  for (const auto [width, height] : {std::pair{390.0F, 844.0F}, std::pair{1024.0F, 768.0F}}) {
+  for (const auto& [width, height] : {std::pair{390.0F, 844.0F}, std::pair{1024.0F, 768.0F}}) {
     Stage stage(width, height);
     stage.open_sample();
     stage.session().set(L::feedline_length_m, 60.0);
@@ -101,7 +101,7 @@ TEST_CASE("the bar of what limits opens the control of the cheapest change, whic
 }
 
 TEST_CASE("Safety, Clock and Kit are reached from Overview at every size, and from every sheet that has the room") {
-  for (const auto [width, height] :
+  for (const auto& [width, height] :
        {std::pair{390.0F, 844.0F}, std::pair{320.0F, 568.0F}, std::pair{844.0F, 390.0F}, std::pair{820.0F, 1180.0F},
         std::pair{1024.0F, 768.0F}, std::pair{1440.0F, 900.0F}}) {
     Stage stage(width, height);
@@ -135,7 +135,7 @@ TEST_CASE("with large letters on a phone's side a sheet opens on its own answer,
 }
 
 TEST_CASE("while one counts the chain is there at every size of surface and text") {
-  for (const auto [width, height] :
+  for (const auto& [width, height] :
        {std::pair{390.0F, 844.0F}, std::pair{844.0F, 390.0F}, std::pair{820.0F, 1180.0F}})
     for (const int text_pct : {100, 150, 200}) {
       Stage stage(width, height);
