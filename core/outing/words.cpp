@@ -22,7 +22,7 @@ std::string against_limit(const Plan& plan, R id, const Figure& figure, const St
 std::string say_reading(R id, double value, const Style& style) {
   const Reading& row = reading(id);
   if (row.in_words) return row.in_words(value, style, false);
-  return say_quantity(value, row.unit, row.digits, style);
+  return say_result(value, row.unit, row.digits, style);
 }
 
 std::string speak_reading(R id, double value, const Style& style) {
@@ -57,6 +57,8 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
       return "looked, but no distance was given";
     case Doubt::no_wire_there:
       return "no wire passes over it";
+    case Doubt::no_own_length:
+      return "no length of it resonates by itself: a coil or a matching unit sees to that";
     case Doubt::not_allowed:
       return say_rules(plan, style);
     case Doubt::not_allowed_anywhere:
