@@ -87,9 +87,7 @@ const Table& table() {
 
 std::size_t lever_count() { return table().rows.size(); }
 double step_at(const Lever& row, double value) {
-  if (row.scale == Scale::near && row.least > 0 && row.least < row.step && std::abs(value) < row.step)
-    return row.step / 10;  // a range that begins below one step goes in tenths down there
-  if (row.scale != Scale::log || !(std::abs(value) > 0)) return row.step;
+  if (row.scale == Scale::linear || !(std::abs(value) > 0)) return row.step;
   return std::min(row.step, std::pow(10, std::floor(std::log10(std::abs(value))) - 1));
 }
 

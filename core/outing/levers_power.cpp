@@ -123,7 +123,6 @@ const LeverRow kRows[] = {
       .least = 0,
       .most = 200,
       .step = 0.1,
-      .scale = Scale::near,
       .usual = none,
       .source = "usual value: full when one arrives"}},
     {L::spare_capacity_ah,
@@ -135,7 +134,6 @@ const LeverRow kRows[] = {
       .least = 0,
       .most = 200,
       .step = 0.5,
-      .scale = Scale::near,
       .usual = usual_spare,
       .source =
           "usual value: the further batteries of the kit list that say, else none carried; the same kind, full"}},
@@ -156,7 +154,6 @@ const LeverRow kRows[] = {
       .least = 0,
       .most = 20,
       .step = 0.1,
-      .scale = Scale::near,
       .usual = usual_lead_m,
       .source = "usual value: one way, battery beside the set; common practice"}},
     {L::lead_contacts_ohm,
@@ -168,7 +165,6 @@ const LeverRow kRows[] = {
       .least = 0,
       .most = 0.2,
       .step = 0.001,
-      .scale = Scale::near,
       .usual = usual_contacts_ohm,
       .source = "usual value: 5 milliohm, two pairs of sound plugs, a fuse and its holder; common practice, from "
                 "memory"}},

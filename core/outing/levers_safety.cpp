@@ -179,7 +179,6 @@ const LeverRow kRows[] = {
       .least = 0,
       .most = 500,
       .step = 0.5,
-      .scale = Scale::near,
       .optional = true,
       .source =
           "paced out from whatever of the antenna stands nearest, mast, wire or stake, to the point on the ground "

@@ -17,9 +17,7 @@ enum class L : unsigned short;  // levers.h
 enum class Link : unsigned char { battery, radio, feedline, antenna, sky, contacts, safety, clock, kit, count };
 
 enum class Kind : unsigned char { number, choice, text };
-/// How a slider shares out its length: evenly; by ratios; or nearly evenly at the low end, where a range that
-/// begins at or near 0 is used most, and by ratios beyond.
-enum class Scale : unsigned char { linear, log, near };
+enum class Scale : unsigned char { linear, log };
 enum class Better : unsigned char { more, less, neither };
 
 /// One option of a choice lever. `key` is what files hold; the plan holds the option's index.

@@ -234,7 +234,7 @@ TEST_CASE("on a phone's track a finger that moves by single px meets every whole
     const float wide = track.w - 2 * look::slider::kThumb;
     const auto now = [&] { return stage.session().plan()[used.lever]; };
     const float from =
-        left + wide * float(parts::place_of(lever(used.lever).scale, track.least, track.most, now()));
+        left + wide * float(parts::place_of(parts::track_of(lever(used.lever)), track.least, track.most, now()));
     std::set<double> met;
     stage.touch(platform::PointerKind::down, from, y);
     stage.frame();
@@ -254,8 +254,8 @@ TEST_CASE("on a phone's track a finger that moves by single px meets every whole
 }
 
 TEST_CASE("each scale gives back the value of a place, grows, and has its ends at the ends") {
-  for (const Scale scale : {Scale::linear, Scale::log, Scale::near}) {
-    const double least = scale == Scale::log ? 0.5 : -3, most = 200;
+  for (const parts::Track scale : {parts::Track::even, parts::Track::ratios, parts::Track::near}) {
+    const double least = scale == parts::Track::ratios ? 0.5 : -3, most = 200;
     CHECK(parts::place_of(scale, least, most, least) == 0);
     CHECK(parts::place_of(scale, least, most, most) == doctest::Approx(1));
     double last = -1, worst = 0;

@@ -28,9 +28,9 @@ void open_feedline(Stage& stage) {
 /// Where the slider's thumb stands, CSS px.
 float thumb_x(Stage& stage) {
   const mirror::Node node = stage.at("feedline.length_m");
-  const Scale scale = lever(L::feedline_length_m).scale;
+  const parts::Track track = parts::track_of(lever(L::feedline_length_m));
   return node.x + look::slider::kThumb +
-         (node.w - 2 * look::slider::kThumb) * float(parts::place_of(scale, node.least, node.most, node.now));
+         (node.w - 2 * look::slider::kThumb) * float(parts::place_of(track, node.least, node.most, node.now));
 }
 
 }  // namespace
@@ -79,8 +79,9 @@ TEST_CASE("a finger drags the thumb, every frame is computed anew, the whole dra
     CHECK(moved == 10);
     const Lever& row = lever(L::feedline_length_m);
     const double moved_by = 120 / double(node.w - 2 * look::slider::kThumb);
-    const double expected = parts::value_at(row.scale, row.least, row.most,
-                                            parts::place_of(row.scale, row.least, row.most, before) + moved_by);
+    const double expected =
+        parts::value_at(parts::track_of(row), row.least, row.most,
+                        parts::place_of(parts::track_of(row), row.least, row.most, before) + moved_by);
     MESSAGE("ratio " << ratio << ": dragged to " << length_m(stage) << " m, by the track's scale " << expected
                      << " m");
     // half a step of 0.5 m, and where half a px of the drawn thumb stands at this place of the track
@@ -112,7 +113,7 @@ TEST_CASE("a resting finger takes hold of the track, a tap on it goes straight t
   const Lever& row = lever(L::feedline_length_m);
   const auto at = [&](float px) {  // by the track's own scale
     const double place = double(px - node.x - look::slider::kThumb) / double(node.w - 2 * look::slider::kThumb);
-    return parts::value_at(row.scale, row.least, row.most, place);
+    return parts::value_at(parts::track_of(row), row.least, row.most, place);
   };
   stage.touch(PointerKind::down, x, y);
   for (int i = 0; i < 12; ++i) stage.frame();  // 200 ms
