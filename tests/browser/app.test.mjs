@@ -98,12 +98,14 @@ for (const [width, height, ratio] of [[1024, 768, 2], [390, 844, 2.625]]) {
     await tap(/^More Feed line length/);
     assert.equal(await metres(page), 15.5);
     const box = await length(page).boundingBox();
-    const [least, most] = [0, 100];
-    const x = box.x + 21 + (box.width - 42) * (15.5 - least) / (most - least);
+    // a range from 0 gives its low end the room: a place is log(1 + 20 of the share) over log(21)
+    const place_of = (m) => Math.log1p((20 * m) / 100) / Math.log1p(20);
+    const metres_at = (place) => (100 * Math.expm1(place * Math.log1p(20))) / 20;
+    const x = box.x + 21 + (box.width - 42) * place_of(15.5);
     const y = box.y + box.height / 2;
     await swipe(page, { x, y }, { x: x + 60, y }, 12);
     await still(page);
-    const wanted = 15.5 + 60 * (most - least) / (box.width - 42);
+    const wanted = metres_at(place_of(15.5) + 60 / (box.width - 42));
     const got = await metres(page);
     t.diagnostic(`dragged 60 px: ${got} m, by the scale of the track ${wanted.toFixed(2)} m`);
     assert.ok(Math.abs(got - wanted) <= 0.5);

@@ -14,7 +14,7 @@ const moves = [
   ['Battery', 'Battery capacity', 'power.lasts_until_min'],
   ['Radio', 'Transmit power', 'power.runtime_h'],
   ['Feed line', 'Feed line length', 'feedline.power_to_antenna_w'],
-  ['Antenna', 'Apex height', 'feedline.swr_at_radio'],
+  ['Antenna', 'Apex height', 'caution:power_lines:row'], // what Safety makes of it: how far any wire is kept off
   ['Contacts', 'Usual pace', 'pace.expected_contacts'],
   ['Clock', 'Leave by', 'pace.chance_of_target_pct'],
 ];

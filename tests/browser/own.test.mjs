@@ -39,7 +39,7 @@ for (const [kind, sheet, lever, own, other] of kinds) {
     await press(page, new RegExp(`opens ${sheet}$`));
     await slider(page, lever).fill(String(own));
     await to_things();
-    await press(page, `Keep this outing's my ${kind}`);
+    await press(page, `Keep this outing's ${kind}`);
     const name = page.getByRole('textbox', { name: 'Name', exact: true });
     await name.fill('Blue one');
     await name.press('Enter');
