@@ -37,7 +37,8 @@ inline constexpr float kStrip = 10.5F, kFolded = 11, kOverview = 14, kList = 9, 
 }  // namespace sign
 
 namespace chain {
-inline constexpr float kHeader = 54, kStrip = 187, kPhoneStrip = 160, kFoldedStrip = 64;
+inline constexpr float kHeader = 56, kStrip = 187, kPhoneStrip = 160, kFoldedStrip = 76, kSlimCell = 92,
+                       kTwoRows = 2 * kSlimCell;
 inline constexpr float kSlackStrip = 18, kSlackPhone = 17, kSlackColumn = 31, kSlackOverview = 54, kSlackTall = 66;
 inline constexpr float kSlackLeast = -1.2F, kSlackMost = 2;
 inline constexpr float kSideFrom = 900;  // surface: with less, Safety, Clock and Kit stand below the chain

@@ -114,7 +114,8 @@ class Pen {
   void leader(float x0, float x1, float baseline, ImU32 colour);       // dots between a label and its value
 
   // --- signs (pen_signs.cpp)
-  void sign(Sign sign, Point centre, float r, bool halo = true);  // in its own colour of the theme
+  /// In its own colour of the theme, or in the one given: on a dark bar its shape alone says which it is.
+  void sign(Sign sign, Point centre, float r, bool halo = true, ImU32 own = 0);
   void old_data(Point centre, float r);  // dashed ring round a sign that rests on stale input
   void delta(Delta delta, float x, float baseline, ImU32 colour,
              float size = 12);                        // x: left; stands on the baseline

@@ -23,8 +23,8 @@ std::array<Point, 4> bar(Point a, Point b, float thick) {
 
 }  // namespace
 
-void Pen::sign(Sign sign, Point centre, float r, bool halo) {
-  const ImU32 colour = theme_.of(sign), under = ground();
+void Pen::sign(Sign sign, Point centre, float r, bool halo, ImU32 own) {
+  const ImU32 colour = own != 0 ? own : theme_.of(sign), under = ground();
   const float grow = halo ? sign::kHalo : 0;
   const auto saltire = [&](float more, ImU32 in) {
     const float arm = 0.86F * r + more / kRoot2, thick = 0.56F * r + 2 * more;

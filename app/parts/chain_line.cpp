@@ -11,21 +11,19 @@ using look::Point;
 using mirror::Role;
 namespace type = look::type;
 
-namespace {
-
-void go_to(Ui& ui, Link link) {
+void open_link(Ui& ui, Link link) {
   // while one counts, the contacts' sheet is the counting one; from there the link opens its plan
   const bool counts = link == Link::contacts && ui.session.phase() == Phase::on_air;
   ui.session.view.sheet = counts && ui.session.view.sheet != Sheet::on_air ? Sheet::on_air : Sheet::link;
   ui.session.view.link = link;
   ui.session.view.panel = Panel::none;
   ui.session.view.unfolded.clear();
-  ui.hand.scroll_to("sheet", 0);
+  // with little height the chain scrolls with the sheet, and what was asked for is the sheet
+  const float above = !ui.low() ? 0 : ui.slim() ? look::chain::kTwoRows : look::chain::kPhoneStrip;
+  ui.hand.scroll_to("sheet", above);
   ui.hand.scroll_to("controls", 0);
   ui.wake_at(ui.now_s);
 }
-
-}  // namespace
 
 void draw_leg(Ui& ui, const std::array<Cell, 6>& cells, std::size_t i, Point from, Point to, float line_w) {
   const Point leg[] = {from, to};
@@ -120,7 +118,7 @@ void cell_target(Ui& ui, const Cell& link, Box box, bool open) {
   item.id = "chain:" + std::string(link_key(link.link));
   item.name = link.spoken;
   item.current = open;
-  if (ui.target(std::move(item), box, 10)) go_to(ui, link.link);
+  if (ui.target(std::move(item), box, 10)) open_link(ui, link.link);
 }
 
 void open_chain(Ui& ui, Box box) {
@@ -142,6 +140,24 @@ void cell_figure(Ui& ui, const Cell& link, float at_x, float base, float size, f
   if (ui.pen.figure_width(link.figure, size, type::kChainUnitRatio) > room) size = type::kTick;
   const ImU32 colour = link.now.state == State::holds ? ui.theme.ink : colour_of(ui.theme, link.now.state);
   ui.pen.figure(at_x, base, link.figure, size, colour, look::Align::left, type::kChainUnitRatio);
+}
+
+void narrow_figure(Ui& ui, const Cell& link, float at_x, float base, float room, look::Align align) {
+  look::Pen& pen = ui.pen;
+  if (link.figure.empty()) {
+    constexpr float kLevel = 32;
+    const float from = align == look::Align::left ? at_x : at_x - kLevel / 2;
+    return pen.line({from, base - 6}, {from + kLevel, base - 6}, ui.theme.ink2, look::stroke::kStrong);
+  }
+  const ImU32 colour = link.now.state == State::holds ? ui.theme.ink : colour_of(ui.theme, link.now.state);
+  const float size = pen.figure_width(link.figure, type::kBody) <= room - 2 ? type::kBody : type::kTick;
+  if (pen.figure_width(link.figure, size) <= room) {
+    pen.figure(at_x, base, link.figure, size, colour, align);
+    return;
+  }
+  const std::vector<std::string_view> lines = pen.lines(link.figure, room, Face::bold, size);
+  for (std::size_t k = 0; k < lines.size(); ++k)
+    pen.text(at_x, base - 8 + 16 * float(k), lines[k], Face::bold, size, colour, align);
 }
 
 }  // namespace gs::parts

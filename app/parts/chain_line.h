@@ -35,8 +35,14 @@ void state_word_at(Ui& ui, const ChainLine& line, std::size_t i, const Cell& lin
 void open_chain(Ui& ui, look::Box box);  // navigation with a list
 void close_chain_list(Ui& ui);
 void close_chain(Ui& ui);
+void open_link(Ui& ui, Link link);  // its sheet, from the top
 void cell_target(Ui& ui, const Cell& link, look::Box box, bool open);
 /// The figure of a link, as large as fits its cell.
 void cell_figure(Ui& ui, const Cell& link, float at_x, float base, float size, float room);
+/// The same where cells are narrow: on two lines where one is too short for it.
+void narrow_figure(Ui& ui, const Cell& link, float at_x, float base, float room, look::Align align);
+
+void chain_two_rows(Ui& ui, Link open);  // chain_folded.cpp: three and three
+void chain_folded(Ui& ui, Link open);    // chain_folded.cpp: one level line, Safety, Clock and Kit at its end
 
 }  // namespace gs::parts

@@ -69,12 +69,12 @@ void Ui::chain_overview() {
   }
   close_chain_list(*this);
   if (side_w > 0) {
-    alongside({surface.right() - margin() - side_w, top, side_w, bottom - top}, false);
+    alongside({surface.right() - margin() - side_w, top, side_w, bottom - top}, Beside::column);
     y = bottom;
   } else {
     y = bottom + 8;
     pen.line({left, y}, {left + chain_w, y}, theme.rule, look::stroke::kHair);
-    alongside({left, y + 8, chain_w, 96}, true);
+    alongside({left, y + 8, chain_w, 96}, Beside::across);
     y += 112;
   }
   close_chain(*this);

@@ -21,6 +21,7 @@ namespace {
 
 constexpr double kRepeatAfterS = 0.4, kRepeatS = 1.0 / 6, kFastAfterS = 1.4, kFastS = 1.0 / 20;
 constexpr float kFineDistance = 60;
+constexpr float kAbove = 4;  // with the head's own air 8 px to a row above
 
 /// A round stepper under a finger: 1 for each tap, then repeats while it is held.
 int steps_of(Ui& ui, const std::string& id) {
@@ -171,7 +172,7 @@ double dial_start(const Lever& row, double most) {
 }
 
 float dial_height(const Ui& ui, const Dial& dial) {
-  return head_of(ui, dial).height() + metric::kHit + type::line_height(type::kTick) + 2;
+  return kAbove + head_of(ui, dial).height() + metric::kHit + type::line_height(type::kTick) + 2;
 }
 
 Dialled dial(Ui& ui, const Dial& dial) {
@@ -183,6 +184,7 @@ Dialled dial(Ui& ui, const Dial& dial) {
   const double value = dial.value, most = dial.most;
   const bool shows_pin = !dial.pin_text.empty();
 
+  ui.gap(kAbove);
   const Head laid = head_of(ui, dial);
   const float line = type::line_height(type::kBody);
   if (laid.own_line) {

@@ -54,11 +54,12 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
   const bool vital = is_vital(ui.session.plan().kit, item.function);
   const std::string spare = spare_words(item, alone, vital);
   const std::string weight = weight_words(item.weight_g * (item.backups + 1), ui.session.style());
-  constexpr float kHands = 3 * space::kTarget, kDot = 18, kTick = space::kTarget + space::kGap;
+  constexpr float kHand = space::kTarget + space::kGap, kHands = 3 * kHand - space::kGap, kDot = 18,
+                  kTick = space::kTarget + space::kGap;
   const bool wide = kit_row_is_wide(ui);
   // a narrow row leaves out what stands in its editor, and gives the place of a target that is not there to the
   // words
-  const float hands_w = wide ? kHands : item.backups > 0 ? kHands - space::kTarget : space::kTarget;
+  const float hands_w = wide ? kHands : item.backups > 0 ? kHands - kHand : space::kTarget;
   const bool below = ui.w < 280;  // the hands under the words
   const float room = ui.w - kTick - (below ? 0 : hands_w + 12) - kDot;
   const float name_room = wide ? room - 200 : room;
@@ -68,11 +69,11 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
   const float step = type::line_height(type::kBody), small = type::line_height(type::kLabel);
   const float text_h = float(lines.size()) * step + float(second_lines.size()) * small;
   const float words_h = std::max(61.0F, text_h + 14);
-  const Box box = ui.take(below ? words_h + space::kTarget : words_h);
+  const Box box = ui.take(below ? words_h + kHand : words_h);
   ui.open_group(Role::listitem, id, item.name, box);
   const std::string edit_id = id + ":text";
   tick(ui, items, i, list, {box.x, box.y, box.w, words_h});
-  const Box words{box.x + kTick, box.y, box.w - kTick - (below ? 0 : hands_w), words_h};
+  const Box words{box.x + kTick, box.y, box.w - kTick - (below ? 0 : hands_w + space::kGap), words_h};
   const bool open = ui.session.view.unfolded == edit_id;
   const ImU32 fill = ui.hand.down(edit_id) ? ui.theme.fold : ui.theme.paper;
   if (ui.hand.down(edit_id)) ui.pen.fill(words, fill);
@@ -115,10 +116,11 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
                 alone || item.backups > 0 ? ui.theme.ink : ui.theme.ink2);
   }
   const auto hand = [&](int place) {
-    return Box{box.right() - hands_w + space::kTarget * float(place),
-               below ? words.bottom() : box.mid_y() - space::kTarget / 2, space::kTarget, space::kTarget};
+    return Box{box.right() - hands_w + kHand * float(place),
+               below ? words.bottom() + space::kGap : box.mid_y() - space::kTarget / 2, space::kTarget,
+               space::kTarget};
   };
-  const int last = int(hands_w / space::kTarget) - 1, plus_at = wide ? last - 1 : last;
+  const int last = int((hands_w + space::kGap) / kHand) - 1, plus_at = wide ? last - 1 : last;
   const bool less = item.backups > 0 && ui.icon_button(hand(0), id + ":less", "One spare less, " + item.name,
                                                        Icon::minus, ui.theme.ink);
   const bool more =

@@ -1,4 +1,6 @@
 // The same list read three times: charged the evening before, packed at home, back in the bag in the park.
+#include <cmath>
+
 #include "app/parts/kit_parts.h"
 
 namespace gs::parts {
@@ -49,6 +51,25 @@ const KitList& kit_lists(Ui& ui, const std::vector<kit::Item>& items) {
   }
   ui.gap();
   return list;
+}
+
+void Ui::kit_foot() {
+  const KitList& other = kLists[open_list(*this) == 2 ? 1 : 2];
+  const look::Box row = take(look::space::kTargetMain);
+  const float add_w = std::floor(row.w * 0.37F), left = row.x + add_w + look::space::kGap;
+  if (button_in({row.x, row.y, add_w, row.h}, "kit:foot:add", "Add", Weight::plain, look::Icon::plus,
+                look::type::kBody, true, "Add an item to the kit")) {
+    session.view.unfolded = "kit:add";
+    keyboard_to = "kit:add";
+    wake_at(now_s);
+  }
+  const std::string label = std::string(other.label) + (other.of == &kit::Item::stowed ? " check" : "");
+  if (button_in({left, row.y, row.right() - left, row.h}, "kit:foot:list", label, Weight::main, look::Icon::check,
+                look::type::kBody)) {
+    session.view.kit_list = other.id;
+    hand.scroll_to("sheet", 0);
+    wake_at(now_s);
+  }
 }
 
 }  // namespace gs::parts

@@ -20,7 +20,8 @@ void pace_from(Ui& ui);
 /// What is beside the outlook while one is on the air.
 Live live(const Session& session);
 
-void chain_small(Ui& ui);    // on_air_chain.cpp: the six shapes on one line, each a way to its sheet
+/// on_air_chain.cpp: the six shapes on one line across the area, each a way to its sheet.
+void chain_small(Ui& ui, look::Box area);
 void air_clock(Ui& ui);      // on_air_clock.cpp: UTC with seconds, UTC midnight, when to pack
 void air_count(Ui& ui);      // on_air_count.cpp: count, target, tally strokes, pace with its range
 void air_strokes(Ui& ui);    // on_air_count.cpp: when they came, along the time on the air

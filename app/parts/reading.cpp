@@ -70,6 +70,10 @@ int draw_change_in(look::Pen& pen, const look::Theme& theme, float x, float base
   return int(lines.size());
 }
 
+std::string remedy_effect(const Remedy& remedy) {
+  return remedy.gains + (remedy.gains.empty() || remedy.costs.empty() ? "" : "; ") + remedy.costs;
+}
+
 Change change_of(const Session& session, R id) {
   const Outlook* pinned = session.pinned_outlook();
   return pinned ? compare(id, session.outlook()[id], (*pinned)[id]) : Change{};

@@ -24,9 +24,9 @@ std::optional<double> stepper_row(Ui& ui, const Stepped& row) {
     }
     label.clear();
   }
-  const Box box = ui.take(60);
+  const Box box = ui.take(68);  // round steppers of 52, 8 px of air to what stands above and below
   const float middle = above ? std::max(48.0F, std::min(value_w, ui.w - 2 * 52 - 16)) : value_w;
-  const Box more{box.right() - 52, box.y + 4, 52, 52}, less{more.x - middle - 52 - 16, box.y + 4, 52, 52};
+  const Box more{box.right() - 52, box.y + 8, 52, 52}, less{more.x - middle - 52 - 16, box.y + 8, 52, 52};
   float base = look::Pen::centred(box.mid_y(), type::kBody) - float(label.size()) * 11 + 11;
   for (const std::string_view line : label) {
     ui.pen.text(box.x, base, line, Face::regular, type::kBody, ui.theme.ink);
@@ -44,7 +44,7 @@ std::optional<double> stepper_row(Ui& ui, const Stepped& row) {
   record.least = row.least;
   record.most = row.most;
   record.step = row.step;
-  ui.target(std::move(record), {less.right() + 8, box.y + 4, more.x - less.right() - 16, 52}, 10);
+  ui.target(std::move(record), {less.right() + 8, box.y + 8, more.x - less.right() - 16, 52}, 10);
   int steps = 0;
   if (ui.icon_button(less, row.id + ":less", "Less " + row.name, Icon::minus, ui.theme.ink)) --steps;
   ui.pen.ring({less.mid_x(), less.mid_y()}, 25, ui.theme.ink, look::stroke::kRule);

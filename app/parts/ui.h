@@ -152,25 +152,31 @@ class Ui {
   void swr_plot(float height);                                 // side_view.cpp: SWR and what the set gives
 
   // --- instruments of one sheet each
-  void chain_strip(Link open);  // chain_strip.cpp: above every sheet
-  void chain_overview();        // chain_overview.cpp
-  void chain_column();          // chain_column.cpp: phone
-  /// Safety, Clock, Kit in a box; across: side by side, or a row each where they would not fit. Returns the height
+  void chain_strip(Link open);      // chain_strip.cpp: above every sheet
+  void chain_overview();            // chain_overview.cpp
+  void chain_column();              // chain_column.cpp: phone
+  void chain_level(look::Box box);  // chain_folded.cpp: on one level line, on a phone's side
+  /// Safety, Clock, Kit in a box; side by side becomes a row each where they would not fit. Returns the height
   /// used.
-  float alongside(look::Box box, bool across);       // alongside.cpp
-  void watts_bar();                                  // watts_bar.cpp
+  enum class Beside : unsigned char { column, across, line };           // line: across, a line high
+  float alongside(look::Box box, Beside how, Link open = Link::count);  // alongside.cpp
+  void watts_bar();                                                     // watts_bar.cpp
   void findings(const std::vector<Finding>& found);  // findings.cpp: what figures mean, in sentences
-  void loss_plot();         // line_plots.cpp: loss of the feed line by frequency, published points as dots
-  void along_plot();        // SWR and voltage along it; a band where an SWR is all that is known
+  void loss_plot();                 // line_plots.cpp: loss of the feed line by frequency, published points as dots
+  void along_plot();                // SWR and voltage along it; a band where an SWR is all that is known
   void current_plot(float height);  // current_plot.cpp: what the set draws by power, with what was read
-  void rolls(int most);     // rolls.cpp: what another roll would change
-  void check_panel();       // check_panel.cpp
-  void time_line();         // time_line.cpp: arrival to leave-by, the battery under it
-  void what_ifs(int most);  // what_ifs.cpp: one step of each lever that helps
-  void kit_list();          // kit_list.cpp: what is carried, ticked, its spares
-  void kit_at_hand();       // kit_list.cpp: its weight, what is missing, what helps, what else may come
+  void rolls(int most);             // rolls.cpp: what another roll would change
+  void check_panel();               // check_panel.cpp
+  void time_line();                 // time_line.cpp: arrival to leave-by, the battery under it
+  /// what_ifs.cpp: the cheapest change of what limits the plan, then one step of each lever that helps.
+  void what_ifs(int most, const std::optional<Remedy>& cheapest);
+  void kit_list();     // kit_list.cpp: what is carried, ticked, its spares
+  void kit_foot();     // kit_lists.cpp: on a phone, to adding and to the list of packing down
+  void kit_at_hand();  // kit_list.cpp: its weight, what is missing, what helps, what else may come
   /// cautions.cpp: what to look at, to do, to know; on another link's sheet those that it raises.
   void cautions(Link link);
+  void next_look_foot();  // cautions.cpp: asks what nobody looked at yet; nothing once all was looked at
+  float next_look_height() const;
   void may_transmit();  // cautions.cpp: may one transmit here, in one line
   void safety_plan();   // safety_plan.cpp: the site from above, to scale
 

@@ -110,17 +110,36 @@ void turn_offer(Ui& ui, const LinkSheet& sheet) {
   ui.gap();
 }
 
+/// Where the control that limits the plan cheapest lies open, the value that would do.
+void offer_remedy(Ui& ui, L id) {
+  const R binds = verdict(ui.session.plan(), ui.session.outlook(), ui.session.style()).binds;
+  if (binds == R::count) return;
+  const std::optional<Remedy>& found = ui.session.remedy(binds);
+  if (!found || found->lever != id) return;
+  const Remedy remedy = *found;
+  const std::string words = remedy.words + (remedy.gains.empty() ? "" : ", " + remedy.gains);
+  if (ui.button("remedy:set", words, parts::Weight::plain)) {
+    ui.session.set_all({{remedy.lever, remedy.value}}, remedy.words);
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap();
+}
+
 void levers(Ui& ui, const LinkSheet& sheet, bool with_slider, bool turn_here) {
   if (with_slider && sheet.slider != L::count) {
     ui.slider(sheet.slider);
     ui.gap();
   }
+  if (sheet.slider != L::count) offer_remedy(ui, sheet.slider);
   if (sheet.cautions_at_hand) {
     ui.cautions(sheet.link);
     ui.gap();
   }
   if (sheet.at_hand) sheet.at_hand(ui);
-  for (const L id : sheet.levers) lever_or_list(ui, id);
+  for (const L id : sheet.levers) {
+    lever_or_list(ui, id);
+    if (ui.session.view.unfolded == std::string(lever(id).key) + ":row") offer_remedy(ui, id);
+  }
   ui.gap();
   if (turn_here) turn_offer(ui, sheet);
   for (const Check& check : checks()) {
@@ -177,15 +196,21 @@ void panel_here(Ui& ui) {
   }
 }
 
+float foot_height(const Ui& ui, const LinkSheet& sheet) {
+  if (sheet.slider != L::count) return ui.slider_height(sheet.slider) + 16;
+  const float height = sheet.foot.height ? sheet.foot.height(ui) : 0;
+  return height > 0 ? height + 16 : 0;
+}
+
 /// One column: on a phone the open slider is fixed at the foot, everything else scrolls above it.
 void one_column(Ui& ui, const LinkSheet& sheet, Box area) {
   const Panel panel = ui.session.view.panel;
-  const bool foot = ui.phone() && !ui.low() && sheet.slider != L::count && panel != Panel::turned;
   ui.column(area.x, area.w, area.y);
-  const float foot_h = foot ? ui.slider_height(sheet.slider) + 16 : 0.0F;
+  const float foot_h = ui.phone() && !ui.low() && panel != Panel::turned ? foot_height(ui, sheet) : 0.0F;
+  const bool foot = foot_h > 0, slides = foot && sheet.slider != L::count;
   ui.begin_scroll("sheet", {ui.surface.x, area.y, ui.surface.w, area.h - foot_h});
   if (ui.low()) ui.chain_strip(sheet.link);  // with little height nothing stands still
-  ui.column(area.x, area.w, ui.y + 4);
+  ui.column(area.x, area.w, ui.y + (ui.low() ? 12.0F : 4.0F));
   if (panel == Panel::turned) {
     ui.turn_target();
     ui.gap();
@@ -201,7 +226,7 @@ void one_column(Ui& ui, const LinkSheet& sheet, Box area) {
   if (panel == Panel::keypad || panel == Panel::choices) {
     panel_here(ui);
   } else {
-    levers(ui, sheet, !foot, true);
+    levers(ui, sheet, !slides, true);
   }
   ui.gap(16);
   ui.end_scroll();
@@ -209,7 +234,7 @@ void one_column(Ui& ui, const LinkSheet& sheet, Box area) {
   const float top = ui.surface.bottom() - foot_h;
   ui.pen.line({ui.surface.x, top}, {ui.surface.right(), top}, ui.theme.ink, look::stroke::kRule);
   ui.column(area.x, area.w, top + 8);
-  ui.slider(sheet.slider);
+  slides ? ui.slider(sheet.slider) : sheet.foot.draw(ui);
 }
 
 void two_columns(Ui& ui, const LinkSheet& sheet, Box area) {

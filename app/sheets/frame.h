@@ -16,6 +16,12 @@ struct TurnOffer {
   std::function<Turn(const Session&)> turn;
 };
 
+/// What stands fixed at a phone's foot in the place of a slider.
+struct Foot {
+  std::function<float(const parts::Ui&)> height;  // 0: nothing to show
+  std::function<void(parts::Ui&)> draw;
+};
+
 struct LinkSheet {
   Link link;
   R headline;                                    // count: none
@@ -27,6 +33,7 @@ struct LinkSheet {
   TurnOffer turn{};                              // may be empty
   bool cautions_at_hand = false;                 // above the levers instead of under the figures
   std::function<void(parts::Ui&)> at_hand = {};  // above the levers; may be empty
+  Foot foot = {};                                // of a sheet without a slider; may be empty
 };
 
 /// The drawing of the Battery sheet (discharge.cpp).

@@ -45,24 +45,32 @@ void header(parts::Ui& ui) {
   // while one counts, nothing stands near that takes a step of the plan back instead of a contact
   const bool counting = session.view.sheet == Sheet::on_air && session.phase() == Phase::on_air;
   // where too little is left for the name it has the line of the mark, and what else is pressed the line below
-  constexpr float kApart = 8, kNameRoom = 84;
+  constexpr float kApart = 8, kNameRoom = 84, kCloseMark = 30, kCloser = 30;
   const int hands = counting ? 2 : session.can_undo() ? 4 : 3;
   const float taken = (kSize + kApart) * float(hands) + kSize + ui.margin();
   const bool two_lines =
       !counting && (ui.phone() || ui.layout == look::Layout::on_side) && ui.surface.w - taken < kNameRoom;
   ui.open_group(Role::banner, "header", "Groundsheet", {bar.x, bar.y, bar.w, two_lines ? bar.h + kSize : bar.h});
   const float hands_right = std::min(bar.right() - 2, two_lines ? bar.right() : bar.right() - ui.margin() + 12);
-  float right = hands_right, hands_y = bar.y + 3;
+  float right = hands_right, hands_y = bar.y;
   const auto icon = [&](std::string_view id, std::string_view spoken, Icon what, ImU32 colour) {
     right -= kSize;
     const float at = right;
     right -= kApart;
     return ui.icon_button({at, hands_y, kSize, kSize}, id, spoken, what, colour);
   };
-  // Drawn from the right; the mirror's order follows below in reading order, so the mark comes first.
-  const Box mark{bar.x + std::max(2.0F, ui.margin() - 6), bar.y + 3, kSize, kSize};
+  // Drawn from the right; the mirror's order follows below in reading order, so the mark comes first. On a phone
+  // the name would not stand beside a mark with air around it: both are one target, the mark smaller.
+  const std::string name = session.outing().name.empty() ? "New outing" : session.outing().name;
+  const float name_full = pen.width(name, Face::bold, type::kLabel);
+  const float beside = ui.surface.w - taken - kApart;
+  const bool close = ui.phone() && !two_lines && !counting && name_full > beside && name_full <= beside + kCloser;
+  const Box mark = close ? Box{bar.x + 4, bar.y, kCloseMark + 4 + name_full, kSize}
+                         : Box{bar.x + std::max(2.0F, ui.margin() - 6), bar.y, kSize, kSize};
+  const float name_x = close ? mark.x + kCloseMark + 2 : mark.right() + 4;
   if (ui.hand.down("home")) pen.fill(mark, ui.theme.fold, look::radius::kChip);
-  pen.brand(mark.x + 6, mark.y + 7, 34, ui.theme.ink);
+  const look::Ground under(pen, ui.hand.down("home") ? ui.theme.fold : ui.theme.paper);
+  pen.brand(mark.x + (close ? 1 : 6), mark.y + (close ? 10 : 7), close ? 28 : 34, ui.theme.ink);
   mirror::Node home;
   home.role = Role::button;
   home.id = "home";
@@ -73,7 +81,6 @@ void header(parts::Ui& ui) {
     session.view.panel = Panel::none;
     ui.wake_at(ui.now_s);
   }
-  const std::string name = session.outing().name.empty() ? "New outing" : session.outing().name;
   const std::size_t title_at = ui.tree.nodes.size();
   ui.node(Role::heading, "outing:name", name, {mark.right(), bar.y, 10, bar.h}).level = 1;
 
@@ -108,7 +115,7 @@ void header(parts::Ui& ui) {
     pin_tapped = icon("pin", pin_words, Icon::pin, ui.theme.pin);
   } else {
     const float text_w = pen.width(pin_words, Face::bold, type::kLabel);
-    const Box box{right - text_w - 48, bar.y + 3, text_w + 48, kSize};
+    const Box box{right - text_w - 48, bar.y, text_w + 48, kSize};
     right = box.x - kApart;
     if (ui.hand.down("pin")) pen.fill(box, ui.theme.fold, look::radius::kChip);
     const look::Ground ground(pen, ui.hand.down("pin") ? ui.theme.fold : ui.theme.paper);
@@ -129,24 +136,24 @@ void header(parts::Ui& ui) {
     }
     ui.wake_at(ui.now_s);
   }
-  const float base = look::Pen::centred(bar.mid_y(), type::kLead);
-  const float room = (two_lines ? name_right : right) - mark.right() - 8;
+  const float base = look::Pen::centred(bar.y + kSize / 2, type::kLead);
+  const float room = close ? name_full : (two_lines ? name_right : right) - mark.right() - 8;
   float name_w = pen.width(name, Face::bold, type::kLead);
   const auto lines = pen.lines(name, room, Face::bold, type::kLabel);
   if (name_w > room && room < 60 && look::Pen::breaks_word(lines)) {
     name_w = room;  // no room for a word: the mirror has the name
   } else if (name_w > room && lines.size() == 1) {
-    name_w = pen.text(mark.right() + 4, base, name, Face::bold, type::kLabel, ui.theme.ink);
+    name_w = pen.text(name_x, base, name, Face::bold, type::kLabel, ui.theme.ink);
   } else if (name_w > room && lines.size() > 1) {
     // two small lines rather than half a name
-    pen.text(mark.right() + 4, bar.mid_y() - 3, lines[0], Face::bold, type::kLabel, ui.theme.ink);
+    pen.text(name_x, bar.y + kSize / 2 - 3, lines[0], Face::bold, type::kLabel, ui.theme.ink);
     const std::string_view rest = std::string_view(name).substr(std::size_t(lines[1].data() - name.data()));
-    pen.text(mark.right() + 4, bar.mid_y() + 17, pen.elided(rest, room, Face::bold, type::kLabel), Face::bold,
+    pen.text(name_x, bar.y + kSize / 2 + 17, pen.elided(rest, room, Face::bold, type::kLabel), Face::bold,
              type::kLabel, ui.theme.ink);
     name_w = room;
   } else {
-    name_w = pen.text(mark.right() + 4, base, pen.elided(name, room, Face::bold, type::kLead), Face::bold,
-                      type::kLead, ui.theme.ink);
+    name_w = pen.text(name_x, base, pen.elided(name, room, Face::bold, type::kLead), Face::bold, type::kLead,
+                      ui.theme.ink);
   }
   const Plan& plan = session.plan();
   std::string second = plan.date ? sky::day_words(*plan.date) : session.outing().date;
@@ -155,7 +162,7 @@ void header(parts::Ui& ui) {
     pen.text(mark.right() + name_w + 20, base, second, Face::regular, type::kLabel, ui.theme.ink2);
   ui.tree.nodes[title_at].w = name_w;
   ui.close_group();
-  ui.y = bar.bottom() + (two_lines ? kSize : 0);
+  ui.y = bar.bottom() + (two_lines ? kSize + kApart : 0);
 
   if (session.view.panel == Panel::pin && pinned) {
     const float top = ui.y + 4;

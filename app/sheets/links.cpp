@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/parts/chain_line.h"
 #include "app/parts/on_air.h"
 #include "app/parts/stints.h"
 #include "app/sheets/frame.h"
@@ -269,7 +270,9 @@ LinkSheet safety() {
            L::rules_region, L::rules_own_low_mhz, L::rules_own_high_mhz, L::rules_own_power_w, L::safety_limits,
            L::safety_ground},
           {},
-          true};
+          true,
+          {},
+          {[](const Ui& ui) { return ui.next_look_height(); }, [](Ui& ui) { ui.next_look_foot(); }}};
 }
 
 LinkSheet kit() {
@@ -282,34 +285,56 @@ LinkSheet kit() {
           {},
           {},
           false,
-          [](Ui& ui) { ui.kit_at_hand(); }};
+          [](Ui& ui) { ui.kit_at_hand(); },
+          {[](const Ui& ui) { return ui.session.outing().kit.empty() ? 0 : look::space::kTargetMain; },
+           [](Ui& ui) { ui.kit_foot(); }}};
+}
+
+LinkSheet sheet_of(Link link) {
+  switch (link) {
+    case Link::battery:
+      return battery();
+    case Link::radio:
+      return radio();
+    case Link::feedline:
+      return feedline();
+    case Link::antenna:
+      return antenna();
+    case Link::sky:
+      return sky();
+    case Link::contacts:
+      return contacts();
+    case Link::safety:
+      return safety();
+    case Link::clock:
+      return clock();
+    case Link::kit:
+    case Link::count:
+      break;
+  }
+  return kit();
 }
 
 }  // namespace
 
 void link(Ui& ui) {
-  switch (ui.session.view.link) {
-    case Link::battery:
-      return link_sheet(ui, battery());
-    case Link::radio:
-      return link_sheet(ui, radio());
-    case Link::feedline:
-      return link_sheet(ui, feedline());
-    case Link::antenna:
-      return link_sheet(ui, antenna());
-    case Link::sky:
-      return link_sheet(ui, sky());
-    case Link::contacts:
-      return link_sheet(ui, contacts());
-    case Link::safety:
-      return link_sheet(ui, safety());
-    case Link::clock:
-      return link_sheet(ui, clock());
-    case Link::kit:
-      return link_sheet(ui, kit());
-    case Link::count:
-      return;
-  }
+  if (ui.session.view.link != Link::count) link_sheet(ui, sheet_of(ui.session.view.link));
+}
+
+void open_control(Ui& ui, L id, Link rather) {
+  const auto stands = [id](const LinkSheet& sheet) {
+    return sheet.slider == id || std::find(sheet.levers.begin(), sheet.levers.end(), id) != sheet.levers.end();
+  };
+  // on the sheet of what it mends, if it stands there too
+  LinkSheet found = sheet_of(rather);
+  for (const Link link : {lever(id).link, rather})
+    if (LinkSheet sheet = sheet_of(link); stands(sheet)) found = std::move(sheet);
+  parts::open_link(ui, found.link);
+  ui.session.view.sheet = Sheet::link;
+  const std::string key(lever(id).key);
+  const bool row = found.slider != id;
+  if (row) ui.session.view.unfolded = key + ":row";
+  if (stands(found)) ui.keyboard_to = row ? key + ":row" : key;
 }
 
 }  // namespace gs::sheets

@@ -73,8 +73,16 @@ void told(Ui& ui) {
   parts::air_strokes(ui);  // below what has to be in sight
 }
 
+/// With little height or width the chain scrolls with what is told: the button needs the room.
+void chain_along(Ui& ui, Box area) {
+  if (!ui.low() && !ui.slim()) return;
+  ui.gap(4);
+  parts::chain_small(ui, area);
+}
+
 void info(Ui& ui, Box area, float margin, bool with_buttons) {
   ui.begin_scroll("air", area);
+  chain_along(ui, area);
   ui.column(area.x + margin, area.w - margin - std::max(margin, ui.slim() ? 8.0F : 14.0F), ui.y + 8);
   if (ui.session.view.panel == Panel::forgotten) {
     parts::forgotten_pad(ui);
@@ -137,6 +145,7 @@ std::string about_the_start(const Session& session) {
 void start(Ui& ui) {
   Session& session = ui.session;
   ui.begin_scroll("air", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});
+  chain_along(ui, ui.surface);
   ui.column(ui.surface.x + ui.margin(), std::min(ui.surface.w - 2 * ui.margin() - 14, 760.0F), ui.y + 8);
   ui.title(session.outing().happened.on_air.empty() ? "Not on the air yet" : "Off the air", "sheet");
   ui.gap();
@@ -189,8 +198,8 @@ void on_air(Ui& ui) {
   const bool counts = ui.session.phase() == Phase::on_air;
   if (counts && ui.layout == look::Layout::portrait) {
     ui.chain_strip(Link::contacts);
-  } else if (!ui.low() && !ui.slim()) {  // else the mark leads to it: the button needs the height
-    parts::chain_small(ui);
+  } else if (!ui.low() && !ui.slim()) {
+    parts::chain_small(ui, ui.surface);
   }
   ui.open_group(Role::main, "main", "On the air", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});
   counts ? counting(ui) : start(ui);

@@ -1,6 +1,8 @@
 #include <algorithm>
 #include <optional>
 
+#include "app/parts/chain_line.h"
+#include "app/parts/change.h"
 #include "app/parts/on_air.h"
 #include "app/sheets/begin.h"
 #include "app/sheets/sheets.h"
@@ -10,6 +12,7 @@ namespace gs::sheets {
 using look::Box;
 using look::Face;
 using look::Icon;
+using look::Sign;
 using mirror::Role;
 using parts::Ui;
 namespace type = look::type;
@@ -52,9 +55,7 @@ void two_ways(Ui& ui) {
       ui.phone() ? Box{ui.x, first.bottom() + 8, each, 64} : Box{first.right() + 16, first.y, each, 64};
   if (ui.button_in(first, "begin:own", "Fill in the battery", parts::Weight::main, Icon::battery, type::kBody)) {
     if (session.outing() == Outing{}) session.open(new_outing(), "beginning a new outing");
-    session.view.sheet = Sheet::link;
-    session.view.link = Link::battery;
-    ui.wake_at(ui.now_s);
+    parts::open_link(ui, Link::battery);
   }
   if (ui.button_in(second, "begin:sample", "Start from a sample outing", parts::Weight::plain, Icon::kit,
                    type::kBody)) {
@@ -68,62 +69,102 @@ void two_ways(Ui& ui) {
       "begin:words", ui.theme.ink);
 }
 
-/// What limits the plan and the cheapest change that mends it. On a narrow surface one stands over the other.
+/// What limits the plan and the cheapest change that mends it, said in one bar; a tap opens the control of that
+/// change.
 struct Limits {
-  std::string label, try_label, spoken;
+  Sign sign = Sign::unknown;
+  std::string head, rest, spoken;
   std::optional<Remedy> remedy;
-  bool stacked = false;
-  float high = 0;  // of the whole foot
+  std::vector<std::string_view> lines;  // of `rest`, where it does not stand beside the head
+  float high = 0;
 };
+
+std::string cheapest_words(const Remedy& remedy, int effects) {
+  const std::string effect = effects == 2 ? parts::remedy_effect(remedy) : effects == 1 ? remedy.gains : "";
+  return "Cheapest: " + lower_first(remedy.words) + (effect.empty() ? "" : ", " + effect);
+}
+
+constexpr float kLimitsSign = 52, kLimitsChevron = 44;
 
 Limits what_limits(const Ui& ui, const Verdict& words, float width) {
   Limits limits;
   if (words.binds == R::count) return limits;
   const Session& session = ui.session;
   const std::string name(link_name(reading(words.binds).link));
-  limits.label = words.state == State::holds ? "Nearest to its limit: " + name : name + " limits you";
+  limits.sign = parts::sign_of(session.outlook()[words.binds].state);
+  limits.head = words.state == State::holds ? "Nearest to its limit: " + name + "." : name + " limits you.";
+  limits.spoken = limits.head;
   limits.remedy = session.remedy(words.binds);
   limits.high = 56;
-  if (!limits.remedy) return limits;
-  const Remedy& remedy = *limits.remedy;
-  std::string effect = remedy.gains;
-  if (!remedy.costs.empty()) effect += (effect.empty() ? "" : "; ") + remedy.costs;
-  limits.spoken = "Cheapest: " + lower_first(remedy.words) + (effect.empty() ? "" : ", " + effect);
-  limits.stacked = width < 700;
-  const float room = (limits.stacked ? width : width * 0.68F) - 64;
-  // the price goes where it cannot be said in two lines; the mirror has it all
-  for (const std::string& text : {limits.spoken, "Cheapest: " + lower_first(remedy.words) + ", " + remedy.gains,
-                                  "Cheapest: " + lower_first(remedy.words)}) {
-    limits.try_label = text;
-    if (ui.pen.lines(text, room, Face::bold, type::kLabel).size() <= 2) break;
+  const float room = width - kLimitsSign - kLimitsChevron;
+  if (!limits.remedy) {
+    limits.high = std::max(56.0F, 20 + float(ui.pen.lines(limits.head, room, Face::bold, type::kBody).size()) *
+                                           type::line_height(type::kBody));
+    return limits;
   }
-  const float lines = float(ui.pen.lines(limits.try_label, room, Face::bold, type::kLabel).size());
-  const float try_high = std::max(56.0F, 20 + lines * type::line_height(type::kLabel));
-  limits.high = limits.stacked ? try_high + 8 + 56 : try_high;
+  limits.rest = cheapest_words(*limits.remedy, 2);
+  limits.spoken += " " + limits.rest;
+  if (ui.pen.width(limits.head, Face::bold, type::kBody) + 12 +
+          ui.pen.width(limits.rest, Face::regular, type::kBody) <=
+      room)
+    return limits;
+  // the price goes where it cannot be said in two lines; the mirror has it all
+  for (int most = 2; most >= 0; --most) {
+    limits.rest = cheapest_words(*limits.remedy, most);
+    limits.lines = ui.pen.lines(limits.rest, room, Face::regular, type::kLabel);
+    if (limits.lines.size() <= 2) break;
+  }
+  const float heads = float(ui.pen.lines(limits.head, room, Face::bold, type::kBody).size());
+  limits.high =
+      22 + heads * type::line_height(type::kBody) + float(limits.lines.size()) * type::line_height(type::kLabel);
   return limits;
 }
 
 void limits_me(Ui& ui, const Verdict& words, const Limits& limits, Box box) {
   if (words.binds == R::count) return;
-  Session& session = ui.session;
-  const bool two = limits.remedy.has_value();
-  const float label_w = two && !limits.stacked ? box.w * 0.32F - 8 : box.w;
-  const Box first{box.x, box.y, label_w, two && !limits.stacked ? box.h : 56};
-  if (ui.button_in(first, "limits", limits.label, ui.phone() && !two ? parts::Weight::main : parts::Weight::plain,
-                   parts::icon_of(reading(words.binds).link), type::kBody)) {
-    session.view.sheet = Sheet::link;
-    session.view.link = reading(words.binds).link;
-    session.view.panel = Panel::none;
-    ui.wake_at(ui.now_s);
+  look::Pen& pen = ui.pen;
+  const bool dark = ui.phone() != ui.hand.down("limits");  // a phone's one main action
+  const ImU32 fill = dark ? ui.theme.solid : ui.theme.fold, ink = dark ? ui.theme.on_solid : ui.theme.ink;
+  const float corner = std::min(box.h / 2, look::radius::kButton);
+  pen.fill(box, fill, corner);
+  if (!dark || ui.theme.on_solid != ui.theme.paper) pen.outline(box, ui.theme.ink2, look::stroke::kOutline, corner);
+  {
+    const look::Ground ground(pen, fill);
+    // on the dark bar the sign stands in the bar's own ink: its shape says which it is
+    pen.sign(limits.sign, {box.x + 28, box.mid_y()}, look::sign::kStrip, false, dark ? ink : 0);
+    pen.icon(Icon::chev, box.right() - 36, box.mid_y() - 12, 24, ink);
+    const float x = box.x + kLimitsSign, room = box.w - kLimitsSign - kLimitsChevron;
+    if (limits.lines.empty()) {
+      const auto heads = pen.lines(limits.head, room, Face::bold, type::kBody);
+      const float step = type::line_height(type::kBody);
+      float base = look::Pen::centred(box.mid_y(), type::kBody) - step * float(heads.size() - 1) / 2;
+      float end = x;
+      for (const std::string_view line : heads) {
+        end = x + pen.text(x, base, line, Face::bold, type::kBody, ink);
+        base += step;
+      }
+      if (!limits.rest.empty()) pen.text(end + 12, base - step, limits.rest, Face::regular, type::kBody, ink);
+    } else {
+      float base = box.y + 11 + type::kBody;
+      for (const std::string_view line : pen.lines(limits.head, room, Face::bold, type::kBody)) {
+        pen.text(x, base, line, Face::bold, type::kBody, ink);
+        base += type::line_height(type::kBody);
+      }
+      base -= 2;
+      for (const std::string_view line : pen.lines(limits.rest, room, Face::regular, type::kLabel)) {
+        pen.text(x, base, line, Face::regular, type::kLabel, ink);
+        base += type::line_height(type::kLabel);
+      }
+    }
   }
-  if (!two) return;
-  const Box second = limits.stacked ? Box{box.x, first.bottom() + 8, box.w, box.bottom() - first.bottom() - 8}
-                                    : Box{first.right() + 8, box.y, box.right() - first.right() - 8, box.h};
-  if (ui.button_in(second, "limits:try", limits.try_label, parts::Weight::main, Icon::chev, type::kBody, true,
-                   limits.spoken + ". Try it")) {
-    session.set_all({{limits.remedy->lever, limits.remedy->value}}, limits.remedy->words);
-    ui.wake_at(ui.now_s);
-  }
+  mirror::Node record;
+  record.role = Role::button;
+  record.id = "limits";
+  record.name = limits.spoken;
+  if (!ui.target(std::move(record), box, corner)) return;
+  const Link binding = reading(words.binds).link;
+  if (limits.remedy) return open_control(ui, limits.remedy->lever, binding);
+  parts::open_link(ui, binding);
 }
 
 }  // namespace
@@ -139,7 +180,10 @@ void overview(Ui& ui) {
   const float foot = fixed ? limits.high + 20 : 0;
   ui.open_group(Role::main, "main", "Overview", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});
   ui.begin_scroll("overview", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y - foot});
-  ui.column(left, width, ui.y + (ui.phone() ? 0 : 20));
+  const bool on_side = ui.layout == look::Layout::on_side;
+  // with little height Safety, Clock and Kit stand beside verdict and chain
+  const float beside_w = on_side ? std::min(212.0F, width * 0.3F) : 0, beside_y = ui.y;
+  ui.column(left, on_side ? width - beside_w - 24 : width, ui.y + (ui.phone() ? 0 : on_side ? 8 : 20));
   say_verdict(ui, words);
   ui.gap();
   if (ui.phone()) {
@@ -147,9 +191,11 @@ void overview(Ui& ui) {
     if (!bar) ui.gap(16);
     ui.chain_column();
     ui.rule();
-    ui.gap(ui.alongside({left, ui.y + 4, width, 92}, true) + 12);
-  } else if (ui.layout == look::Layout::on_side) {
-    ui.chain_strip(Link::count);
+    ui.gap(ui.alongside({left, ui.y + 4, width, 92}, Ui::Beside::across) + 12);
+  } else if (on_side) {
+    ui.chain_level({left, ui.y, ui.w, 0});
+    const Box beside{left + width - beside_w, beside_y + 2, beside_w, 3 * look::space::kTarget};
+    ui.y = std::max(ui.y, beside_y + 2 + ui.alongside(beside, Ui::Beside::column));
   } else {
     ui.chain_overview();
   }
@@ -170,7 +216,7 @@ void overview(Ui& ui) {
     }
     const float first_bottom = ui.y;
     ui.column(two ? left + each + 40 : left, each, two ? top : ui.y + 16);
-    ui.what_ifs(4);
+    ui.what_ifs(4, limits.remedy);
     if (two && ui.y < first_bottom) ui.y = first_bottom;
   }
   ui.gap(16);

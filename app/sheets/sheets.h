@@ -7,7 +7,10 @@ namespace gs::sheets {
 
 void header(parts::Ui& ui);  // mark, outing, undo, pin, theme, more
 void overview(parts::Ui& ui);
-void link(parts::Ui& ui);     // the open link
+void link(parts::Ui& ui);  // the open link
+/// The sheet on which the lever stands, the lever open and with the keyboard; this link's where it stands there
+/// too.
+void open_control(parts::Ui& ui, L id, Link rather);
 void more(parts::Ui& ui);     // outing, reading aids, files, about
 void text(parts::Ui& ui);     // a page of words
 void outings(parts::Ui& ui);  // all that are kept, and where else one can begin

@@ -74,9 +74,14 @@ def clearance(row):
 
 
 def caution(row):
-    return ["Caution::Kind::" + row.one_of("kind", ["look", "do", "know"]).replace("do", "act"),
+    kind = row.one_of("kind", ["look", "do", "know"])
+    asks = [row.cells[column].strip() for column in ("ask", "clear", "trouble")]
+    if any(asks) != all(asks) or (kind == "look") != all(asks):
+        row.refuse("ask", "what must be looked at has a question with two answers, and nothing else has")
+    return ["Caution::Kind::" + kind.replace("do", "act"),
             "Caution::When::" + row.one_of("when", CAUTION_WHEN), quoted(row.text("name")),
-            quoted(row.cells["mark"].strip()), quoted(row.text("sheets")), quoted(row.text("words"))]
+            quoted(row.cells["mark"].strip()), quoted(row.text("sheets")), quoted(row.text("brief")),
+            *(quoted(text) for text in asks), quoted(row.text("words"))]
 
 
 def band_segment(row):
@@ -118,7 +123,7 @@ def tables(folder):
          "loop_distances", loop),
         ("line-clearances.csv", "name clearance_m", "core/safety/overhead.h", safety, "LineClearance", "line_clearances",
          clearance),
-        ("cautions.csv", "kind when name mark sheets words", "core/safety/caution.h", safety, "Caution", "cautions", caution),
+        ("cautions.csv", "kind when name mark sheets brief ask clear trouble words", "core/safety/caution.h", safety, "Caution", "cautions", caution),
         ("band-segments.csv", "band regions classes low_mhz high_mhz", bands_h, rules, "BandSegment", "band_segments",
          band_segment),
         ("emission-segments.csv", "low_mhz high_mhz kind widest_khz regions newcomers fm upper_only", bands_h, rules,

@@ -17,6 +17,9 @@ struct Caution {
   std::string_view name;
   std::string_view mark;    // key of the lever that says it was looked at or done; "" for what is only to know
   std::string_view sheets;  // keys of the links that raise it, with blanks between; all stand on the safety sheet
+  std::string_view brief;   // words in a line
+  // of kind look, else "": a question, the answer that it was looked at and is well, and the other one
+  std::string_view ask, clear, trouble;
   std::string_view words;
   Evidence evidence;
   std::string_view source;

@@ -20,6 +20,7 @@ struct Size {
 };
 constexpr Size kSizes[] = {{390, 844}, {320, 568}, {844, 390}, {820, 1180}, {1024, 768}, {1440, 900}};
 constexpr int kTexts_pct[] = {100, 150, 200};
+constexpr float kApart_px = 8 - 0.05F;  // places are sums of floats
 
 /// What a text blackens: capitals and descenders, not its line height. Shares of the em, measured in the font
 /// files.
@@ -132,6 +133,8 @@ int targets_in_reach(Stage& stage, const Seen& seen, double& nearest) {
       const bool rows = std::abs(a.w - b.w) < 1 && std::abs(a.x - b.x) < 1;
       const bool chain = one->first.rfind("chain:", 0) == 0 && two->first.rfind("chain:", 0) == 0;
       if (!rows && !chain) nearest = std::min(nearest, double(std::max(dx, dy)));
+      if (!rows && !chain && std::max(dx, dy) < kApart_px)
+        FAIL_CHECK(one->first << " and " << two->first << " are " << dx << ", " << dy << " px apart");
     }
   }
   return int(hands.size());
