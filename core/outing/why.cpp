@@ -170,7 +170,8 @@ std::string if_wrong(R id, const Plan& plan, double now, const Style& style) {
     }
   }
   if (most == L::count) return {};
-  std::string text = std::string(lever(most).name) + " a tenth higher: " + say_reading(id, worst.value, style);
+  std::string text =
+      std::string(lever(most).name) + " a tenth higher: " + say_quantity(worst.value, row.unit, row.digits, style);
   if (worst.state != State::none) text += ", " + std::string(state_word(worst.state));
   return text;
 }
