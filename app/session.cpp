@@ -11,8 +11,9 @@ namespace gs {
 Session::Session() : plan_(resolve(outing_)), outlook_(evaluate(plan_, now_)) {}
 
 void Session::changed() {
+  if (zone_on && zone_date_ != outing_.date) zone_ = zone_on(zone_date_ = outing_.date);
   outing_.habits = {settings.licence, settings.usual,
-                    outing_.happened.on_air.empty() ? paces_ : own_paces(past_before(past_, outing_))};
+                    outing_.happened.on_air.empty() ? paces_ : own_paces(past_before(past_, outing_)), zone_};
   plan_ = resolve(outing_);
   sought_.reset();
   turned_.reset();
@@ -113,8 +114,14 @@ void Session::note_down(std::string words) {
 
 void Session::set_date(std::string date) {
   history_.record(outing_, "the date, " + date, false);
+  // an outing that goes by this machine's clock goes by it on its new day as well
+  const bool follows = zone_ahead_that_day_min(plan_) == 0 && plan_.has(L::clock_utc_offset_min);
   outing_.date = std::move(date);
   changed();
+  if (const double ahead_min = zone_ahead_that_day_min(plan_); follows && ahead_min != 0) {
+    outing_ = with(std::move(outing_), L::clock_utc_offset_min, plan_[L::clock_utc_offset_min] + ahead_min);
+    changed();
+  }
 }
 
 void Session::pin() {

@@ -109,6 +109,8 @@ class Session {
   Phase phase() const { return phase_of(plan_, now_); }
 
   void tick(const Now& now);  // before each frame
+  /// The machine's zone on a date; nothing is known of it without.
+  pace::ZoneDay (*zone_on)(std::string_view date) = nullptr;
 
   // --- the open outing among those on the shelf (session_shelf.cpp)
   const std::string& key() const { return key_; }
@@ -202,6 +204,8 @@ class Session {
   void past_changed();
   void refresh_history();
   std::vector<PastOuting>::const_iterator past_row() const;  // of the open outing
+  pace::ZoneDay zone_;                                       // on zone_date_
+  std::string zone_date_;
   std::vector<PastOuting> past_;
   std::vector<OwnPace> paces_;  // that they come to
   std::string past_kept_, past_trouble_;

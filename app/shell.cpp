@@ -27,6 +27,7 @@ bool is_text_field(const mirror::Tree& tree, const std::string& id) {
 }  // namespace
 
 Shell::Shell() {
+  session_.zone_on = platform::zone_on;
   store::Kept kept = store::load();
   session_.notes = std::move(kept.notes);
   for (auto& [key, text] : kept.records) {

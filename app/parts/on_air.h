@@ -15,6 +15,8 @@ namespace gs::parts {
 std::string clock_at(const Session& session, double utc_s);
 /// What the last entry of the tally is called: "the one at 18:09", "3 forgotten"; "" for an empty tally.
 std::string last_entry(const Session& session);
+/// What summer time does to the stay, and whether the machine's zone is another on its day.
+void clock_words(Ui& ui);
 /// Where the usual pace comes from, in a sentence.
 void pace_from(Ui& ui);
 /// What is beside the outlook while one is on the air.

@@ -38,12 +38,10 @@ Told to_midnight(const Session& session) {
 Told to_packing(const Session& session) {
   const Live now = live(session);
   if (!std::isfinite(now.pack_in_min)) return {"start packing", "", "not known"};
-  const std::string under = "at " + say_quantity(now.pack_by_min, Unit::clock_minute, 0) + ", leave by " +
-                            say_quantity(now.leave_by_min, Unit::clock_minute, 0);
+  const std::string under = "at " + wall_clock(now.pack_by_min) + ", leave by " + wall_clock(now.leave_by_min);
   const double left = std::floor(now.pack_in_min);
   if (left > 0) return {"start packing in", say_quantity(left, Unit::minute, 0, session.style()), under};
-  return {"start packing", say_quantity(now.pack_by_min, Unit::clock_minute, 0),
-          "it is time: leave by " + say_quantity(now.leave_by_min, Unit::clock_minute, 0)};
+  return {"start packing", wall_clock(now.pack_by_min), "it is time: leave by " + wall_clock(now.leave_by_min)};
 }
 
 void column(Ui& ui, const char* id, const Told& told, float x, Align align, float size, Box box, ImU32 colour) {

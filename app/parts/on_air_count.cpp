@@ -125,12 +125,12 @@ void air_count(Ui& ui) {
 void air_strokes(Ui& ui) {
   const Session& session = ui.session;
   const Happened& happened = session.outing().happened;
-  const Figure& pack_by = session.outlook()[R::clock_pack_by_min];
+  const double pack_by_min = day_of(session.plan(), session.now()).pack_by_min;
   if (happened.on_air.empty()) return;
   const auto local = [&](double utc_s) { return local_min_of(session.plan(), session.now(), utc_s); };
   const double from = local(happened.on_air.front().from_utc_s), now = local(session.now().utc_s);
   double to = std::isfinite(now) ? std::max(now, from + 5) : from + 5;
-  if (pack_by.state != State::unknown) to = std::max(to, pack_by.value);
+  if (std::isfinite(pack_by_min)) to = std::max(to, pack_by_min);
   if (!std::isfinite(from) || !(to > from)) return;
   const Box box = ui.take(84);
   const float top = box.y + 14, foot = box.y + 48;
@@ -162,7 +162,7 @@ void air_strokes(Ui& ui) {
   for (const auto& [minute, align] : {std::pair{from, Align::left}, {to, Align::right}}) {
     const float at_x = align == Align::left ? box.x : box.right();
     ui.pen.line({at_x, foot}, {at_x, foot + 8}, ui.theme.ink, look::stroke::kLine);
-    ui.pen.text(at_x, foot + 26, say_quantity(std::floor(minute), Unit::clock_minute, 0), Face::regular,
+    ui.pen.text(at_x, foot + 26, wall_clock(std::floor(shown_min(session.plan(), minute))), Face::regular,
                 type::kTick, ui.theme.ink2, align);
   }
   constexpr std::size_t kSpokenMost = 12;

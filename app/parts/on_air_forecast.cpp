@@ -84,7 +84,7 @@ void air_forecast(Ui& ui) {
     return;
   }
   look::Pen& pen = ui.pen;
-  const std::string when = "By " + say_quantity(pack_by.value, Unit::clock_minute, 0) + ", when packing starts";
+  const std::string when = "By " + wall_clock(pack_by.value) + ", when packing starts";
   const std::string of = "chance of " + std::to_string(target);
   const bool wide = ui.w >= 560;
   const bool stacked = ui.w < 320;  // the chance below what is expected

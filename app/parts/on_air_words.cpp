@@ -8,11 +8,7 @@ namespace gs::parts {
 std::string clock_at(const Session& session, double utc_s) {
   if (!session.plan().has(L::clock_utc_offset_min)) return pace::clock_text(utc_s, false) + " UTC";
   // cut, not rounded: a clock shows a minute when it has come
-  const double minute = std::floor(local_min_of(session.plan(), session.now(), utc_s));
-  // minutes count from the outing's own day; seen from another day it is a plain time of the clock
-  constexpr double kDay = 1440;
-  const bool far_off = minute < 0 || minute >= 2 * kDay;
-  return say_quantity(far_off ? minute - kDay * std::floor(minute / kDay) : minute, Unit::clock_minute, 0);
+  return wall_clock(std::floor(shown_min(session.plan(), local_min_of(session.plan(), session.now(), utc_s))));
 }
 
 std::string last_entry(const Session& session) {
@@ -32,6 +28,27 @@ void pace_from(Ui& ui) {
   ui.gap(4);
 }
 
+void clock_words(Ui& ui) {
+  Session& session = ui.session;
+  const Plan& plan = session.plan();
+  if (const std::string words = say_clock_change(plan); !words.empty()) {
+    ui.paragraph(words, "clock:change", ui.theme.ink);
+    ui.gap();
+  }
+  const double ahead = zone_ahead_that_day_min(plan);
+  if (ahead == 0) return;
+  ui.paragraph("On that day this device's clock stands " +
+                   say_quantity(std::abs(ahead), Unit::minute, 0, session.style()) +
+                   (ahead > 0 ? " ahead of" : " behind") + " the outing's UTC offset.",
+               "clock:zone", ui.theme.ink2);
+  ui.gap();
+  if (ui.button("clock:zone:use", "Use this device's clock of that day", Weight::plain, look::Icon::clock)) {
+    session.set(L::clock_utc_offset_min, plan[L::clock_utc_offset_min] + ahead);
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap();
+}
+
 void air_sentences(Ui& ui) {
   const Session& session = ui.session;
   const Live now = live(session);
@@ -39,7 +56,7 @@ void air_sentences(Ui& ui) {
     ui.paragraph(words, "air:drying", ui.theme.tight);
     ui.last_node().live = true;
   }
-  if (const std::string words = say_clock(now, session.style()); !words.empty())
+  if (const std::string words = say_clock(now); !words.empty())
     ui.paragraph(words, now.clock_doubtful ? "air:clock_doubt" : "air:zone",
                  now.clock_doubtful ? ui.theme.tight : ui.theme.ink2);
 }

@@ -104,8 +104,7 @@ std::string range_text(R id, const Figure& figure, const Style& style) {
   if (print_quantity(figure.low, row.unit, row.digits).number ==
       print_quantity(figure.high, row.unit, row.digits).number)
     return {};
-  return say_quantity(figure.low, row.unit, row.digits, style) + " to " +
-         say_quantity(figure.high, row.unit, row.digits, style);
+  return say_result_range(figure.low, figure.high, row.unit, row.digits, style);
 }
 
 void Ui::reading_row(R id) {

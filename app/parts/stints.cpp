@@ -21,7 +21,7 @@ namespace {
 
 constexpr double kStepMin = 5, kBreakMin = 30;
 
-std::string clock_text(double minutes) { return say_quantity(minutes, Unit::clock_minute, 0); }
+std::string clock_text(double minutes) { return say_result(minutes, Unit::clock_minute, 0); }
 
 const Value* value_in(const Stint& stint, L id) {
   for (const auto& [lever_id, value] : stint.set)
@@ -144,7 +144,8 @@ void one_stint(Ui& ui, std::size_t at) {
 /// Where one more stint is put: in the middle of what comes after the last one.
 double next_from(const Session& session) {
   const Outlook& out = session.outlook();
-  const double starts = session.plan()[L::clock_arrive_min] + session.plan()[L::clock_set_up_min];
+  const pace::Stay stay = stay_of(session.plan());
+  const double starts = shown_min(session.plan(), stay.arrive_min + stay.set_up_min);
   const double last =
       session.outing().stints.empty() ? starts : std::max(starts, session.outing().stints.back().from_min);
   return std::floor((last + out[R::clock_pack_by_min].value) / 2 / kStepMin) * kStepMin;

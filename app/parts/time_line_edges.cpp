@@ -18,7 +18,7 @@ namespace {
 constexpr double kStepMin = 5, kLeastOnAirMin = 5;
 constexpr float kRowHigh = 52, kKnob = 11;
 
-std::string clock_text(double minutes) { return say_quantity(minutes, Unit::clock_minute, 0); }
+std::string clock_text(double minutes) { return say_result(minutes, Unit::clock_minute, 0); }
 
 std::string lasting(std::string_view what, double minutes, const Style& style) {
   return std::string(what) + " " + speak_quantity(minutes, Unit::minute, 0, style);
@@ -48,30 +48,31 @@ std::vector<TimeEdge> time_edges(const Session& session) {
   const Figure& pack_by = session.outlook()[R::clock_pack_by_min];
   if (pack_by.state == State::unknown) return {};
   const Style& style = session.style();
-  const double arrive = plan[L::clock_arrive_min], leave = plan[L::clock_leave_by_min];
+  const pace::Stay stay = stay_of(plan);
+  const double arrive = stay.arrive_min, leave = stay.leave_by_min;
+  const auto clock = [&](double minute) { return clock_text(shown_min(plan, minute)); };
   const double set_up = plan[L::clock_set_up_min], pack_down = plan[L::clock_pack_down_min];
   const double starts = arrive + set_up, packs = leave - pack_down;
   const auto most_of = [](L id, double value) { return std::min(value, lever(id).most); };
   std::vector<TimeEdge> edges = {
-      {"timeline:arrive", "Arrive", clock_text(arrive), arrive, lever(L::clock_arrive_min).least,
+      {"timeline:arrive", "Arrive", clock(arrive), arrive, lever(L::clock_arrive_min).least,
        most_of(L::clock_arrive_min, packs - set_up - kLeastOnAirMin)},
-      {"timeline:starts", "On the air from", clock_text(starts) + ", " + lasting("set-up", set_up, style), starts,
+      {"timeline:starts", "On the air from", clock(starts) + ", " + lasting("set-up", set_up, style), starts,
        arrive, most_of(L::clock_set_up_min, packs - kLeastOnAirMin - arrive) + arrive},
-      {"timeline:packs", "Start packing", clock_text(packs) + ", " + lasting("pack-down", pack_down, style), packs,
+      {"timeline:packs", "Start packing", clock(packs) + ", " + lasting("pack-down", pack_down, style), packs,
        std::max(starts + kLeastOnAirMin, leave - lever(L::clock_pack_down_min).most), leave},
-      {"timeline:leave", "Leave by", clock_text(leave), leave, starts + pack_down + kLeastOnAirMin,
+      {"timeline:leave", "Leave by", clock(leave), leave, starts + pack_down + kLeastOnAirMin,
        lever(L::clock_leave_by_min).most},
   };
   const std::vector<Stint>& stints = session.outing().stints;
   for (std::size_t i = 0; i < stints.size(); ++i) {
-    const double at = stints[i].from_min;
+    const double at = running_min(plan, stints[i].from_min);
     if (at < starts || at > packs) continue;
-    const double least = std::max(starts, i > 0 ? stints[i - 1].from_min : starts);
-    const double most = std::min(packs, i + 1 < stints.size() ? stints[i + 1].from_min : packs);
+    const double least = std::max(starts, i > 0 ? running_min(plan, stints[i - 1].from_min) : starts);
+    const double most = std::min(packs, i + 1 < stints.size() ? running_min(plan, stints[i + 1].from_min) : packs);
     std::string words = stint_words(stints[i], style);
     words[0] = char(words[0] >= 'a' && words[0] <= 'z' ? words[0] - 'a' + 'A' : words[0]);
-    edges.push_back(
-        {"timeline:stint:" + std::to_string(i), words + " from", clock_text(at), at, least, most, int(i)});
+    edges.push_back({"timeline:stint:" + std::to_string(i), words + " from", clock(at), at, least, most, int(i)});
   }
   std::stable_sort(edges.begin(), edges.end(),
                    [](const TimeEdge& a, const TimeEdge& b) { return a.at_min < b.at_min; });
@@ -100,8 +101,9 @@ std::vector<std::pair<double, double>> breaks_of(const Session& session, double 
   const std::vector<Stint>& stints = session.outing().stints;
   for (std::size_t i = 0; i < stints.size(); ++i) {
     if (stints[i].on_air) continue;
-    const double off = std::max(from_min, stints[i].from_min);
-    const double on = std::min(until_min, i + 1 < stints.size() ? stints[i + 1].from_min : until_min);
+    const double off = std::max(from_min, running_min(session.plan(), stints[i].from_min));
+    const double on = std::min(
+        until_min, i + 1 < stints.size() ? running_min(session.plan(), stints[i + 1].from_min) : until_min);
     if (on > off) breaks.emplace_back(off, on);
   }
   return breaks;
@@ -110,18 +112,20 @@ std::vector<std::pair<double, double>> breaks_of(const Session& session, double 
 void move_edge(Session& session, const TimeEdge& edge, double to_min, int gesture) {
   const Plan& plan = session.plan();
   to_min = std::clamp(to_min, edge.least_min, std::max(edge.least_min, edge.most_min));
+  const pace::Stay stay = stay_of(plan);
   if (edge.stint >= 0) {
     std::vector<Stint> stints = session.outing().stints;
+    to_min = shown_min(plan, to_min);
     stints[std::size_t(edge.stint)].from_min = to_min;
     session.set_stints(std::move(stints), edge.name + " " + clock_text(to_min), gesture);
   } else if (edge.id == "timeline:arrive") {
-    session.set(L::clock_arrive_min, to_min, gesture);
+    session.set(L::clock_arrive_min, shown_min(plan, to_min), gesture);
   } else if (edge.id == "timeline:starts") {
-    session.set(L::clock_set_up_min, to_min - plan[L::clock_arrive_min], gesture);
+    session.set(L::clock_set_up_min, to_min - stay.arrive_min, gesture);
   } else if (edge.id == "timeline:packs") {
-    session.set(L::clock_pack_down_min, plan[L::clock_leave_by_min] - to_min, gesture);
+    session.set(L::clock_pack_down_min, stay.leave_by_min - to_min, gesture);
   } else if (edge.id == "timeline:leave") {
-    session.set(L::clock_leave_by_min, to_min, gesture);
+    session.set(L::clock_leave_by_min, shown_min(plan, to_min), gesture);
   }
 }
 

@@ -5,6 +5,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/pace/zone.h"
+
 namespace gs::platform {
 
 /// The surface in CSS (logical, text scale not applied) px, and how many device px one of them is.
@@ -113,6 +115,8 @@ struct Today {
   int utc_offset_min = 0;  // how far the local clock stands before UTC (UTC-4: -240)
 };
 Today today();
+/// The machine's zone on a date (ISO 8601); offset not known for what is no date.
+pace::ZoneDay zone_on(std::string_view date);
 double utc_now_s();  // seconds of UTC since 1970-01-01 as this machine's clock has them; it may be set back
 /// Asks the machine not to darken the screen while `on`; asked again by itself when the page comes back into sight.
 /// Where that is not offered nothing happens.

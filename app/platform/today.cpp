@@ -2,8 +2,10 @@
 #include <array>
 #include <chrono>
 #include <ctime>
+#include <optional>
 
 #include "app/platform/platform.h"
+#include "core/sky/calendar.h"
 
 namespace gs::platform {
 
@@ -14,6 +16,17 @@ Today today() {
   std::array<char, 16> text{};
   std::strftime(text.data(), text.size(), "%Y-%m-%d", &local);
   return {text.data(), int(local.tm_gmtoff / 60)};
+}
+
+pace::ZoneDay zone_on(std::string_view date) {
+  const std::optional<sky::Date> day = sky::read_date(date);
+  if (!day) return {};
+  constexpr double kYear2000Day = 10957;
+  return pace::zone_day(kYear2000Day + sky::day_number(*day), [](double utc_s) {
+    const std::time_t then = std::time_t(utc_s);
+    std::tm local{};
+    return localtime_r(&then, &local) == nullptr ? 0.0 : double(local.tm_gmtoff) / 60;
+  });
 }
 
 double utc_now_s() {

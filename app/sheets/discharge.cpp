@@ -20,7 +20,8 @@ std::string volts_text(double v, const Style& style) { return say_quantity(v, Un
 
 /// Hours from the first call until one starts packing; NaN without a clock.
 double need_h(const Plan& plan, const Outlook& outlook) {
-  return (outlook[R::clock_pack_by_min].value - plan[L::clock_arrive_min] - plan[L::clock_set_up_min]) / 60;
+  if (outlook[R::clock_pack_by_min].state == State::unknown) return std::nan("");
+  return pace::on_air(stay_of(plan)).minutes / 60;
 }
 
 enum class Of : unsigned char { listening, key_down };

@@ -181,6 +181,24 @@ void past_row(Ui& ui, std::size_t at) {
   ui.rule();
 }
 
+/// The open outing where its day went by and nobody ended it: it would be forgotten otherwise.
+void offer_open(Ui& ui) {
+  Session& session = ui.session;
+  if (session.phase() != Phase::after || session.in_history() || !session.past_trouble().empty()) return;
+  const std::optional<PastOuting> open = past_of(session.outing(), session.now());
+  if (!open || (session.dropped_past() && is_same_outing(*open, *session.dropped_past()))) return;
+  ui.paragraph(name_of(*open) + " was on the air" + (open->date.empty() ? "" : " on " + day_of(*open)) +
+                   " and does not count here yet: " + of_target(*open) + " contacts in " +
+                   say_quantity(open->on_air_min, Unit::minute, 0, session.style()) + ".",
+               "history:open", ui.theme.ink);
+  ui.gap();
+  if (ui.button("history:keep", "Count " + name_of(*open) + " among them", Weight::plain, Icon::plus)) {
+    session.put_into_history();
+    ui.wake_at(ui.now_s);
+  }
+  ui.gap(16);
+}
+
 void rows(Ui& ui) {
   Session& session = ui.session;
   ui.section("Outing by outing", "history:outings");
@@ -271,6 +289,7 @@ void history(Ui& ui) {
     ui.paragraph(session.past_trouble(), "history:trouble", ui.theme.fails);
     ui.gap();
   }
+  offer_open(ui);
   const bool two = width > 760;
   const float each = two ? (width - 40) / 2 : width, start = ui.y;
   ui.column(left, each, start);

@@ -40,9 +40,7 @@ void ways_of_the_day(Ui& ui) {
 /// Hours that a person would ask for next: the stay, where the battery does not make it, else an hour more.
 double hours_to_ask(const Session& session) {
   const double runtime_h = session.outlook()[R::power_runtime_h].value;
-  const double stay_h = (session.outlook()[R::clock_pack_by_min].value - session.plan()[L::clock_arrive_min] -
-                         session.plan()[L::clock_set_up_min]) /
-                        60;
+  const double stay_h = pace::on_air(stay_of(session.plan())).minutes / 60;
   if (!std::isfinite(runtime_h)) return runtime_h;
   if (std::isfinite(stay_h) && stay_h > runtime_h) return std::ceil(4 * stay_h - 1e-9) / 4;
   return std::min(99.0, std::floor(runtime_h) + 1);
@@ -245,7 +243,10 @@ LinkSheet contacts() {
 LinkSheet clock() {
   return {Link::clock,
           R::clock_on_air_min,
-          [](Ui& ui) { ui.time_line(); },
+          [](Ui& ui) {
+            ui.time_line();
+            parts::clock_words(ui);
+          },
           {R::clock_starts_min, R::clock_late_min, R::clock_pack_by_min, R::power_lasts_until_min,
            R::power_spare_min, R::pace_chance_of_target_pct},
           [](Ui& ui) {
@@ -254,7 +255,8 @@ LinkSheet clock() {
             ways_of_the_day(ui);
           },
           L::clock_leave_by_min,
-          {L::clock_arrive_min, L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min}};
+          {L::clock_arrive_min, L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min,
+           L::clock_change_min, L::clock_changes_at_min}};
 }
 
 LinkSheet safety() {

@@ -132,8 +132,7 @@ void counting(Ui& ui) {
 std::string about_the_start(const Session& session) {
   const Live now = parts::live(session);
   if (!std::isfinite(now.planned_start_min)) return {};
-  const std::string planned =
-      "By the plan you are on the air from " + say_quantity(now.planned_start_min, Unit::clock_minute, 0) + ".";
+  const std::string planned = "By the plan you are on the air from " + wall_clock(now.planned_start_min) + ".";
   const std::string late = say_late(now, session.style());
   if (late.empty()) return planned;
   const Figure& chance = session.outlook()[R::pace_chance_of_target_pct];

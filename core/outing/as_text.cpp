@@ -39,9 +39,7 @@ std::string reading_as_text(R id, const Plan& plan, const Outlook& outlook, cons
     text += say_reading(id, figure.value, style) + state_words(figure);
     if (print_quantity(figure.low, row.unit, row.digits, style).number !=
         print_quantity(figure.high, row.unit, row.digits, style).number)
-      add(text, "May be ",
-          say_quantity(figure.low, row.unit, row.digits, style) + " to " +
-              say_quantity(figure.high, row.unit, row.digits, style));
+      add(text, "May be ", say_result_range(figure.low, figure.high, row.unit, row.digits, style));
     if (figure.doubt != Doubt::none) add(text, "But: ", said);
   }
   const Why because = why(id, plan, style);
@@ -72,7 +70,7 @@ std::string check_as_text(const Check& check, const CheckValues& values, const C
     add(text, std::string(row.name) + ": ",
         figure.state == State::unknown
             ? std::string("not known")
-            : say_quantity(figure.value, row.unit, row.digits, style) + state_words(figure));
+            : say_result(figure.value, row.unit, row.digits, style) + state_words(figure));
   }
   add(text, "", outcome.reason);
   add(text, "Source: ", check.source);

@@ -41,7 +41,7 @@ double number_of(const Measured& row) {
 /// Minutes from arrival to the first start, as they were; what the day did before arrival is not ours.
 double set_up_taken(const Plan& plan, const Now& now) {
   const double started = local_min_of(plan, now, plan.happened.on_air.front().from_utc_s);
-  return std::round(started - plan[L::clock_arrive_min]);
+  return std::round(started - stay_of(plan).arrive_min);
 }
 
 Plan as_planned(const Plan& plan) {
@@ -109,7 +109,7 @@ std::string tally_csv(const Plan& plan, const Now& now) {
   for (const Tap& tap : plan.happened.tally) {
     const double local = local_min_of(plan, now, tap.at_utc_s);
     text += pace::utc_text(tap.at_utc_s) + "," +
-            (std::isfinite(local) ? say_quantity(std::floor(local), Unit::clock_minute, 0) : std::string{}) + "," +
+            (std::isfinite(local) ? wall_clock(std::floor(shown_min(plan, local))) : std::string{}) + "," +
             std::to_string(tap.count) + "," + (tap.forgotten ? "yes" : "no") + "\n";
   }
   return text;

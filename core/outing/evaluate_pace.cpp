@@ -65,10 +65,10 @@ void put_clock(const Plan& plan, Joined& joined, Outlook& out) {
   joined.on_air_min = day.past_min + day.to_come_min;
   joined.stretches = day.past;
   joined.stretches.insert(joined.stretches.end(), day.to_come.begin(), day.to_come.end());
-  put(out, R::clock_starts_min, judge(plan, R::clock_starts_min, day.starts_min));
+  put(out, R::clock_starts_min, judge(plan, R::clock_starts_min, shown_min(plan, day.starts_min)));
   put(out, R::clock_late_min,
       judge(plan, R::clock_late_min, std::max(0.0, day.starts_min - day.planned_start_min)));
-  put(out, R::clock_pack_by_min, judge(plan, R::clock_pack_by_min, day.pack_by_min));
+  put(out, R::clock_pack_by_min, judge(plan, R::clock_pack_by_min, shown_min(plan, day.pack_by_min)));
 }
 
 void put_pace(const Plan& plan, Joined& joined, Outlook& out) {

@@ -135,7 +135,8 @@ void put_power(const Plan& plan, Joined& joined, Outlook& out) {
     return joined.stretches.empty() ? joined.starts_min + 60 * one.hours
                                     : time_after(joined.stretches, 60 * one.hours);
   };
-  put_range(R::power_lasts_until_min, until(course), until(worse), until(better));
+  const auto shown = [&](double running) { return shown_min(plan, running); };
+  put_range(R::power_lasts_until_min, shown(until(course)), shown(until(worse)), shown(until(better)));
   put_range(R::power_spare_min, until(course) - joined.pack_by_min, until(worse) - joined.pack_by_min,
             until(better) - joined.pack_by_min);
   put_range(R::power_left_at_leave_by_pct, course.left_pct, worse.left_pct, better.left_pct);

@@ -18,7 +18,7 @@ void put_sun(const Plan& plan, sky::Place here, const Joined& joined, Outlook& o
   const sky::Crossings crossings = sky::sun_crossings(here, *plan.date, offset_min);
   const auto put_crossing = [&](R id, std::optional<double> minute) {
     if (minute) {
-      put(out, id, judge(plan, id, *minute));
+      put(out, id, judge(plan, id, shown_min(plan, *minute)));
     } else {
       withhold(out, {id}, {Doubt::no_horizon, L::site_locator});
     }

@@ -15,10 +15,12 @@ constexpr int kMostBoxes = 40;
 
 /// A local time with UTC beside it where the offset is known: "16:30 (20:30 UTC)".
 std::string both_clocks(const Plan& plan, double local_min) {
-  std::string text = say_quantity(local_min, Unit::clock_minute, 0);
+  local_min = std::round(local_min);  // both clocks show the same minute
+  std::string text = say_result(local_min, Unit::clock_minute, 0);
+  if (pace::comes_twice(local_min, clock_change(plan))) return text + " (comes twice that day)";
   if (!plan.has(L::clock_utc_offset_min)) return text;
-  const pace::UtcTime utc = pace::utc_of(local_min, plan[L::clock_utc_offset_min]);
-  return text + " (" + say_quantity(std::floor(utc.minute_of_day), Unit::clock_minute, 0) + " UTC" +
+  const pace::UtcTime utc = pace::utc_of(running_min(plan, local_min), plan[L::clock_utc_offset_min]);
+  return text + " (" + wall_clock(utc.minute_of_day) + " UTC" +
          (utc.day_shift > 0   ? ", next day"
           : utc.day_shift < 0 ? ", day before"
                               : "") +

@@ -81,6 +81,8 @@ enum class L : unsigned short {
   clock_leave_by_min,
   clock_set_up_min,
   clock_pack_down_min,
+  clock_change_min,
+  clock_changes_at_min,
   pace_per_hour,
   pace_spread_pct,
   pace_target,

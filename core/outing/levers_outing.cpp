@@ -24,6 +24,21 @@ double usual_set_up(const Plan& plan) {
   return kind_of(plan) ? kind_of(plan)->set_up_min : 20;
 }
 double usual_pack_down(const Plan& plan) { return kind_of(plan) ? kind_of(plan)->pack_down_min : 15; }
+/// That of the machine's own zone, where the outing keeps its clock and comes upon the change.
+const pace::ClockChange* usual_clock_change(const Plan& plan) {
+  const pace::ClockChange& change = plan.habits.zone.change;
+  return pace::touches(plan[L::clock_arrive_min], plan[L::clock_leave_by_min], change) &&
+                 plan[L::clock_utc_offset_min] == plan.habits.zone.offset_min
+             ? &change
+             : nullptr;
+}
+double usual_change(const Plan& plan) { return usual_clock_change(plan) ? usual_clock_change(plan)->by_min : 0; }
+double usual_changes_at(const Plan& plan) {
+  if (const pace::ClockChange* change = usual_clock_change(plan)) return change->at_min;
+  constexpr double kTwoAtNight = 120, kDay = 1440;
+  return plan[L::clock_arrive_min] < kTwoAtNight ? kTwoAtNight : kTwoAtNight + kDay;
+}
+bool clock_is_changed(const Plan& plan) { return plan[L::clock_change_min] != 0; }
 double first_option(const Plan&) { return 0; }
 double usual_pace(const Plan& plan) { return own_pace(plan) ? own_pace(plan)->per_hour : pace::kGuess.per_hour; }
 double usual_spread(const Plan& plan) {
@@ -102,6 +117,30 @@ const LeverRow kRows[] = {
       .step = 1,
       .usual = usual_pack_down,
       .source = "usual value: the antenna kind's, common practice"}},
+    {L::clock_change_min,
+     {.key = "clock.change_min",
+      .name = "Clock set forward by",
+      .link = Link::clock,
+      .unit = Unit::minute,
+      .least = -120,
+      .most = 120,
+      .step = 30,
+      .usual = usual_change,
+      .source =
+          "summer time that begins (60) or ends (-60) during the stay; usual value: that of this machine's zone"}},
+    {L::clock_changes_at_min,
+     {.key = "clock.changes_at_min",
+      .name = "Clock is set at",
+      .link = Link::clock,
+      .unit = Unit::clock_minute,
+      .least = 0,
+      .most = 2880,
+      .step = 60,
+      .usual = usual_changes_at,
+      .applies = clock_is_changed,
+      .source =
+          "what the clock shows just before; usual value: that of this machine's zone, else two at night, common "
+          "practice"}},
     {L::pace_per_hour,
      {.key = "pace.per_hour",
       .name = "Usual pace",

@@ -62,7 +62,8 @@ Live live(const Plan& plan, const Outlook& outlook, const Now& now) {
   if (!std::isfinite(day.pack_by_min - day.now_min)) live.pack_in_min = kNaN;
   const double offset_min = plan.has(L::clock_utc_offset_min) ? plan[L::clock_utc_offset_min] : now.utc_offset_min;
   const double from_min = std::isfinite(day.now_min) ? day.now_min : day.starts_min;
-  live.utc_midnight_min = pace::utc_midnight_between(from_min, live.leave_by_min, offset_min).value_or(kNaN);
+  live.utc_midnight_min =
+      pace::utc_midnight_between(from_min, stay_of(plan).leave_by_min, offset_min).value_or(kNaN);
   live.late_min = std::max(0.0, day.starts_min - day.planned_start_min);
   live.late_cost =
       plan[L::pace_per_hour] / 60 *
@@ -73,6 +74,9 @@ Live live(const Plan& plan, const Outlook& outlook, const Now& now) {
   live.mah_per_contact =
       live.counted > 0 && day.past_min > 0 ? 1000 * average_a * day.past_min / 60 / live.counted : kNaN;
   live.zone_ahead_min = zone_ahead_min(plan, now);
+  for (double* of_clock :
+       {&live.now_min, &live.starts_min, &live.planned_start_min, &live.pack_by_min, &live.utc_midnight_min})
+    *of_clock = shown_min(plan, *of_clock);
   return live;
 }
 
@@ -99,10 +103,10 @@ std::string say_late(const Live& live, const Style& style) {
                       : "about " + say_quantity(cost, Unit::none, 0, style) + " contacts.");
 }
 
-std::string say_clock(const Live& live, const Style& style) {
+std::string say_clock(const Live& live) {
   if (live.clock_doubtful) return "The clock stands before your last contact: check it. Contacts still count.";
   if (live.zone_ahead_min == 0) return {};
-  return "This device's clock stands " + say_quantity(std::abs(live.zone_ahead_min), Unit::minute, 0, style) +
+  return "This device's clock stands " + say_quantity(std::abs(live.zone_ahead_min), Unit::minute, 0) +
          (live.zone_ahead_min > 0 ? " ahead of" : " behind") +
          " the outing's UTC offset. Times here go by the outing's.";
 }

@@ -41,6 +41,6 @@ std::string say_drying(const Live& live, const Style& style);
 std::string say_late(const Live& live, const Style& style);
 /// "The clock stands before your last contact: check it. Contacts still count." and the zone's sentence. "" where
 /// both agree.
-std::string say_clock(const Live& live, const Style& style);
+std::string say_clock(const Live& live);
 
 }  // namespace gs

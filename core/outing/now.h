@@ -2,6 +2,11 @@
 #pragma once
 
 #include <limits>
+#include <string>
+
+#include "core/outing/quantity.h"
+#include "core/pace/clock.h"
+#include "core/pace/zone.h"
 
 namespace gs {
 
@@ -20,9 +25,24 @@ enum class Phase : unsigned char { planning, on_air, after };
 Phase phase_of(const Plan& plan, const Now& now);
 
 /// Minutes from local midnight of the outing's date by the outing's own UTC offset; by the machine's where the
-/// outing has none. NaN where date, offset or instant is not known. `utc_s_of` is the way back.
+/// outing has none. NaN where date, offset or instant is not known. `utc_s_of` is the way back. They run on over a
+/// change of the clock (pace/zone.h), as all minutes within the core do: the plan's arrival, leave-by and stints,
+/// and readings of a time of day, are what the clock shows.
 double local_min_of(const Plan& plan, const Now& now, double utc_s);
 double utc_s_of(const Plan& plan, const Now& now, double local_min);
+
+/// The clock's change during the outing; none where the plan has none.
+pace::ClockChange clock_change(const Plan& plan);
+double running_min(const Plan& plan, double shown_min);
+double shown_min(const Plan& plan, double running_min);
+/// Arrival, leave-by and the work at both ends, running on.
+pace::Stay stay_of(const Plan& plan);
+/// What the change does, in sentences: "The clock goes back an hour at 03:00: ...", and which time does not exist
+/// or comes twice. "" where nothing changes between arrival and leave-by.
+std::string say_clock_change(const Plan& plan);
+/// Minutes that the machine's clock on the outing's date, at arrival, stands ahead of the outing's UTC offset; 0
+/// where they agree or one is not known.
+double zone_ahead_that_day_min(const Plan& plan);
 
 /// The local minute of now, on the outing's day only: from midnight of its date until it ends or leave-by is four
 /// hours past, whichever is later. NaN otherwise: outside the outing's date nothing is "now".

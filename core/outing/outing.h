@@ -12,6 +12,7 @@
 #include "core/outing/settings.h"
 #include "core/outing/stint.h"
 #include "core/outing/value.h"
+#include "core/pace/zone.h"
 
 namespace gs {
 
@@ -28,6 +29,7 @@ struct Habits {
   std::string licence;  // an option's key of rules.class, "" for none
   std::vector<OwnUsual> usual;
   std::vector<OwnPace> paces;  // past.h's own_paces
+  pace::ZoneDay zone;          // this machine's local clock on the outing's date
   bool operator==(const Habits&) const { return true; }
 };
 

@@ -52,8 +52,7 @@ OutingDay day_of(const Plan& plan, const Now& now) {
   for (const L id : {L::clock_leave_by_min, L::clock_arrive_min})
     if (!plan.has(id)) day.no_clock = NoClock::missing, day.missing = id;
   if (day.no_clock == NoClock::none) {
-    const pace::OnAir air = pace::on_air({plan[L::clock_arrive_min], plan[L::clock_leave_by_min],
-                                          plan[L::clock_set_up_min], plan[L::clock_pack_down_min]});
+    const pace::OnAir air = pace::on_air(stay_of(plan));
     if (air.trouble == pace::NoTime::none) {
       day.planned_start_min = day.starts_min = air.starts_min;
       day.pack_by_min = air.pack_by_min;

@@ -14,8 +14,8 @@ namespace gs {
 /// Why there is no clock to go by.
 enum class NoClock : unsigned char { none, missing, impossible };
 
-/// Local minutes of the outing's date; NaN where not known. The start moves: to when the person said it began, or
-/// to now where that is late and nobody said so yet.
+/// Local minutes of the outing's date, running on over a change of the clock; NaN where not known. The start moves:
+/// to when the person said it began, or to now where that is late and nobody said so yet.
 struct OutingDay {
   Phase phase = Phase::planning;
   NoClock no_clock = NoClock::none;

@@ -44,7 +44,7 @@ std::optional<PastOuting> past_of(const Outing& outing, const Now& now) {
   past.contacts = contacts_in(outing.happened);
   past.on_air_min = std::min(to_tenth(day.past_min), kMostPastMin);
   past.target = plan[L::pace_target];
-  const double set_up_min = day.starts_min - plan[L::clock_arrive_min];
+  const double set_up_min = day.starts_min - stay_of(plan).arrive_min;
   if (set_up_min > 0 && set_up_min <= lever(L::clock_set_up_min).most) past.set_up_min = std::round(set_up_min);
   if (plan.has(L::antenna_kind)) past.antenna = option_key(L::antenna_kind, plan[L::antenna_kind]);
   past.started_utc_s = outing.happened.on_air.front().from_utc_s;

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/outing/feedline_join.h"
+#include "core/outing/now.h"
 #include "core/outing/radio_readings.h"
 #include "core/pace/clock.h"
 
@@ -31,6 +32,7 @@ Plan resolve(const Values& set, const Habits& habits, KitSummary kit) {
     if (is_lever(id) && lever(id).kind == Kind::number && refusal(id, own.value).empty())
       plan.habits.usual.emplace_back(id, own.value);
   }
+  plan.habits.zone = habits.zone;
   for (const OwnPace& own : habits.paces)
     plan.habits.paces.push_back({own.antenna.empty() ? std::numeric_limits<double>::quiet_NaN()
                                                      : option_index(lever(L::antenna_kind), own.antenna),
@@ -86,7 +88,7 @@ Plan planned(const Outing& outing, const Values& set) {
   Plan plan = resolve(set, outing.habits, sum_up(outing.kit));
   plan.date = sky::read_date(outing.date);
   for (const Stint& stint : outing.stints) {
-    StintPlan row{stint.from_min, stint.on_air, {}};
+    StintPlan row{running_min(plan, stint.from_min), stint.on_air, {}};
     if (stint.on_air && !stint.set.empty()) {
       Values values = set;
       for (const auto& [id, value] : stint.set) values[std::size_t(id)] = value;
@@ -172,8 +174,7 @@ std::vector<Clash> clashes(const Plan& plan, const Style& style) {
                      "Keyed idle current is more than the full-power current: doubt one of the two."});
   }
   if (plan.has_all(L::clock_arrive_min, L::clock_leave_by_min)) {
-    const pace::OnAir air = pace::on_air({plan[L::clock_arrive_min], plan[L::clock_leave_by_min],
-                                          plan[L::clock_set_up_min], plan[L::clock_pack_down_min]});
+    const pace::OnAir air = pace::on_air(stay_of(plan));
     if (air.trouble == pace::NoTime::leaves_first) {
       found.push_back(
           {L::clock_leave_by_min, L::clock_arrive_min,

@@ -63,6 +63,7 @@ struct Plan {
     double licence = std::numeric_limits<double>::quiet_NaN();  // option of rules.class
     std::vector<std::pair<L, double>> usual = {};               // own values that stand in for the table's
     std::vector<PlanPace> paces = {};                           // of earlier outings
+    pace::ZoneDay zone = {};                                    // the machine's local clock on the outing's date
   };
   std::vector<double> x;
   std::vector<From> from;

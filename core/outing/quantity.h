@@ -87,6 +87,16 @@ std::string say_quantity(double value, Unit unit, int digits, const Style& style
 /// In words for a screen reader: "32.9 watts", "15 metres", "2 hours 20 minutes", "minus 3 degrees Celsius".
 std::string speak_quantity(double value, Unit unit, int digits, const Style& style = {});
 
+/// A time of day as a sentence has it: "19:20", "09:05 next day", "22:40 the day before", and in words alone where
+/// it is two days off or more. As `say_quantity` where the unit is no time of day; readings and results are said
+/// so, while levers keep "33:05", which is how they are typed. A day that both ends share is said once.
+std::string say_result(double value, Unit unit, int digits, const Style& style = {});
+std::string say_result_range(double low, double high, Unit unit, int digits, const Style& style = {});
+/// What a clock on the wall shows, whichever the day: "01:30" for minute 1530; U+2013 where it is not finite.
+std::string wall_clock(double minute);
+/// A length of time within a sentence: "an hour", "2 hours", "45 min", "1 h 30". Minutes, 0 or more.
+std::string say_span(double minutes);
+
 /// Decimal text of a finite double that reads back to the same bits, no locale ("0.1", "1e-09"); for files.
 std::string exact_text(double value);
 /// Strict decimal number, whole text, C locale; nothing on failure.

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "core/outing/decimal.h"
 #include "core/outing/quantity.h"
@@ -130,6 +131,44 @@ std::string say_quantity(double value, Unit unit, int digits, const Style& style
   return printed.number + (printed.unit.empty() || unit == Unit::degree ? "" : " ") + printed.unit;
 }
 
+namespace {
+
+/// What day a time of day is on, from the outing's: "", " next day", ...; nothing where it is too far off to be
+/// read as a time.
+std::optional<std::string_view> day_words(double rounded_min) {
+  if (rounded_min < -1440 || rounded_min >= 2880) return {};
+  return rounded_min < 0 ? " the day before" : rounded_min < 1440 ? "" : " next day";
+}
+std::string_view far_off(double minute) { return minute < 0 ? "more than a day before" : "more than two days on"; }
+
+}  // namespace
+
+std::string wall_clock(double minute) {
+  const double rounded = is_time(minute) ? std::round(minute) : std::nan("");
+  return print_quantity(rounded - 1440 * std::floor(rounded / 1440), Unit::clock_minute, 0).number;
+}
+
+std::string say_result(double value, Unit unit, int digits, const Style& style) {
+  if (measure_of(unit) != Measure::clock || !is_time(value)) return say_quantity(value, unit, digits, style);
+  const double minute = std::round(value);
+  const auto day = day_words(minute);
+  return day ? wall_clock(minute) + std::string(*day) : std::string(far_off(minute));
+}
+
+std::string say_result_range(double low, double high, Unit unit, int digits, const Style& style) {
+  const std::string from = say_result(low, unit, digits, style), to = say_result(high, unit, digits, style);
+  if (measure_of(unit) != Measure::clock || !is_time(low) || !is_time(high)) return from + " to " + to;
+  const auto day = day_words(std::round(low)), last = day_words(std::round(high));
+  if (!day && !last && from == to) return from;
+  return (day && last && *day == *last ? wall_clock(low) : from) + " to " + to;
+}
+
+std::string say_span(double minutes) {
+  const double whole = std::round(minutes);
+  if (!is_time(whole) || whole < 60 || std::fmod(whole, 60) != 0) return say_quantity(whole, Unit::minute, 0);
+  return whole == 60 ? "an hour" : fixed_text(whole / 60, 0) + " hours";
+}
+
 std::string speak_quantity(double value, Unit unit, int digits, const Style& style) {
   if (!std::isfinite(value)) return "not known";
   const Measure measure = measure_of(unit);
@@ -147,9 +186,9 @@ std::string speak_quantity(double value, Unit unit, int digits, const Style& sty
   say_first("< ", "less than ");
   say_first("> ", "more than ");
   if (measure == Measure::clock) {
-    const double hours = split(value).hours;
-    if (before.empty() && hours >= 24 && hours < 48)
-      return print_quantity(value - 1440, unit, digits, style).number + " the next day";
+    if (before.empty() && std::round(value) >= 1440 && std::round(value) < 2880)
+      return wall_clock(value) + " the next day";
+    if (!before.empty() || std::round(value) > 2880) return say_result(value, unit, digits, style);
   }
   return before + with_word(std::move(printed.number), printed.unit);
 }

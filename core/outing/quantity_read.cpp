@@ -181,8 +181,17 @@ Parsed read_amount(std::string_view text, Unit unit) {
   return finish(total);
 }
 
-/// "19:20", "25:30", "19h20", "7 pm", or bare minutes from midnight.
+/// "19:20", "25:30", "19h20", "7 pm", "01:30 next day", or bare minutes from midnight.
 Parsed read_clock(std::string_view text) {
+  for (const std::string_view next : {" the next day", " next day"}) {
+    if (!text.ends_with(next)) continue;
+    Parsed first = read_clock(text.substr(0, text.size() - next.size()));
+    if (!first.ok()) return first;
+    constexpr double kDayMin = 1440;
+    if (first.value >= kDayMin || text.find(':') > text.size())
+      return refuse(quoted(text) + " is not understood. A time of the next day is written as 01:30 next day.");
+    return finish(first.value + kDayMin);
+  }
   constexpr std::string_view kHow = "A time of day is written as 19:20, from 0:00 to 48:00.";
   Cursor cursor{text};
   double number = 0;

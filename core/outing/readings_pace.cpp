@@ -5,14 +5,15 @@
 namespace gs {
 namespace {
 
-constexpr L kClockRests[] = {L::clock_leave_by_min, L::clock_arrive_min, L::clock_set_up_min,
-                             L::clock_pack_down_min};
+constexpr L kClockRests[] = {L::clock_leave_by_min,  L::clock_arrive_min, L::clock_set_up_min,
+                             L::clock_pack_down_min, L::clock_change_min, L::clock_changes_at_min};
 constexpr L kStartRests[] = {L::clock_arrive_min, L::clock_set_up_min};
 constexpr L kCountRests[] = {L::pace_day_rule};
 constexpr L kUsualRests[] = {L::pace_per_hour, L::pace_spread_pct};
 constexpr L kPaceRests[] = {L::pace_per_hour,    L::pace_spread_pct,     L::pace_target,
                             L::pace_day_rule,    L::clock_arrive_min,    L::clock_leave_by_min,
-                            L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min};
+                            L::clock_set_up_min, L::clock_pack_down_min, L::clock_utc_offset_min,
+                            L::clock_change_min, L::clock_changes_at_min};
 constexpr std::string_view kPaceSource = "Poisson contacts at a gamma distributed pace; docs/methods/pace";
 
 constexpr ReadingRow kRows[] = {

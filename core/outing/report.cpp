@@ -140,7 +140,7 @@ std::string_view phase_key(Phase phase) {
 std::string now_json(const Plan& plan, const Outlook& outlook, const Now& now) {
   const Live at = live(plan, outlook, now);
   std::string says = "[";
-  for (const std::string& sentence : {say_late(at, {}), say_drying(at, {}), say_clock(at, {})})
+  for (const std::string& sentence : {say_late(at, {}), say_drying(at, {}), say_clock(at)})
     if (!sentence.empty()) says += (says.size() > 1 ? ", " : "") + json_quote(sentence);
   return object({{"phase", json_quote(phase_key(at.phase))},
                  {"utc", json_quote(pace::utc_text(now.utc_s))},

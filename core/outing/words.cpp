@@ -22,7 +22,7 @@ std::string against_limit(const Plan& plan, R id, const Figure& figure, const St
 std::string say_reading(R id, double value, const Style& style) {
   const Reading& row = reading(id);
   if (row.in_words) return row.in_words(value, style, false);
-  return say_quantity(value, row.unit, row.digits, style);
+  return say_result(value, row.unit, row.digits, style);
 }
 
 std::string speak_reading(R id, double value, const Style& style) {

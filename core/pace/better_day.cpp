@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/pace/gamma.h"
+#include "core/pace/greater_mean.h"
 
 namespace gs::pace {
 namespace {
@@ -77,9 +78,9 @@ struct Day {
 };
 
 /// One day stands for both: the same figures from the plain functions.
-BetterDay one_day(Pace pace, const Day& day, int target) {
+BetterDay one_day(Pace pace, const Day& day, int target, double expected) {
   const int counted = int(day.counted);
-  BetterDay better{chance_of_target(pace, day.minutes, target - counted), counted + day.mean,
+  BetterDay better{chance_of_target(pace, day.minutes, target - counted), expected,
                    contacts_range(pace, day.minutes, 1 - 2 * kTail)};
   if (better.range) better.range = CountRange{better.range->least + counted, better.range->most + counted};
   return better;
@@ -96,10 +97,12 @@ BetterDay better_day(Pace pace, const TwoDays& days, int target) {
   Day high{std::floor(days.first_counted), first_mean, days.first_min};
   Day low{std::floor(days.next_counted), next_mean, days.next_min};
   if (low.counted > high.counted) std::swap(high, low);
-  if (!(low.mean > 0)) return one_day(pace, high, target);
-  if (high.mean + low.mean > kMostTogether)
-    return one_day(pace, high.counted + high.mean >= low.counted + low.mean ? high : low, target);
+  if (!(low.mean > 0)) return one_day(pace, high, target, high.counted + high.mean);
   const double shape = pace.spread_pct > 0 ? std::pow(100 / pace.spread_pct, 2) : 2 * kLargestShape;
+  const double expected = greater_mean(shape > kLargestShape ? std::numeric_limits<double>::infinity() : shape,
+                                       {int(high.counted), high.mean}, {int(low.counted), low.mean});
+  if (high.mean + low.mean > kMostTogether)
+    return one_day(pace, high.counted + high.mean >= low.counted + low.mean ? high : low, target, expected);
   const int ahead = int(high.counted - low.counted);
   // F(k) = P(neither day passes k). From k - 1 to k come: `high` at exactly k while `low` has k or less, and `low`
   // at exactly k while `high` has less.
@@ -107,15 +110,14 @@ BetterDay better_day(Pace pace, const TwoDays& days, int target) {
   Step of_low(shape, low.mean, high.mean, ahead + 1, 0);
   int k = int(high.counted);
   double below = of_high.chance() * of_high.other_at_most();
-  BetterDay result{target <= k ? 1.0 : kNaN, double(k), {}};
+  BetterDay result{target <= k ? 1.0 : kNaN, expected, {}};
   int least = -1, most = -1;
   constexpr double kGone = 1e-12, kNothing = 1e-17;
   for (;; ++k) {
     if (least < 0 && below >= kTail) least = k;
     if (most < 0 && below >= 1 - kTail) most = k;
     if (k + 1 == target) result.chance = std::clamp(1 - below, 0.0, 1.0);
-    if (1 - below < kGone || k >= kMostTarget) break;
-    result.expected += 1 - below;
+    if (1 - below < kGone || k >= kMostTarget || (most >= 0 && k + 1 >= target)) break;
     of_high.next();
     const double more = of_high.chance() * of_high.other_at_most() + of_low.chance() * of_low.other_at_most();
     of_low.next();

@@ -21,8 +21,8 @@ struct BetterDay {
   std::optional<CountRange> range;  // eight in ten; nothing where it passes kMostTarget
 };
 /// Exact: the joint distribution is summed along equal counts, each step from the one before; 1e-9. Above 1000
-/// contacts to come the day with more of them stands for both. Pace as in pace.h, counts and minutes 0 or more; NaN
-/// outside.
+/// contacts to come the chance and the range are those of the day with more of them; the mean is exact there too.
+/// Pace as in pace.h, counts and minutes 0 or more; NaN outside.
 BetterDay better_day(Pace pace, const TwoDays& days, int target);
 
 }  // namespace gs::pace

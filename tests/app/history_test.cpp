@@ -211,3 +211,30 @@ TEST_CASE("killed right after the end: the journal brings the outing into the hi
   CHECK(contacts_in(again.session().outing().happened) == 8);
   CHECK(again.session().past().size() == 1);
 }
+
+TEST_CASE("an outing whose day went by without an end is offered to the history, and goes in with a tap") {
+  Stage stage(1024, 768);
+  stage.open_sample();
+  const Plan& plan = stage.session().plan();
+  const double start = utc_s_of(plan, {}, plan[L::clock_arrive_min] + plan[L::clock_set_up_min]);
+  machine().utc_s = start;
+  stage.settle();
+  REQUIRE(stage.session().go_on_air(start));
+  for (int i = 1; i <= 6; ++i) stage.session().count_contact(start + 600.0 * i, 600.0 * i);
+  machine().utc_s = start + 2 * 86400;
+  stage.settle();
+  CHECK(stage.session().phase() == Phase::after);
+  CHECK(stage.session().past().empty());
+  stage.session().view.sheet = Sheet::history;
+  stage.settle();
+  const std::string said = stage.at("history:open").name;
+  CHECK(said.find("does not count here yet: 6 of 10 contacts in 2 h 32") != std::string::npos);
+  stage.tap("history:keep");
+  REQUIRE(stage.session().past().size() == 1);
+  CHECK(stage.session().past()[0].contacts == 6);
+  CHECK(stage.find("history:open") == nullptr);
+  // taken out on purpose, it is not offered again at once
+  stage.session().drop_past(0);
+  stage.settle();
+  CHECK(stage.find("history:open") == nullptr);
+}

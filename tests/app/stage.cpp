@@ -22,6 +22,7 @@ Stage::Stage(float width, float height, float ratio) {
   fresh.records = machine().records;
   fresh.journal = machine().journal;
   fresh.utc_s = machine().utc_s;
+  fresh.change = machine().change;
   machine() = fresh;
   machine().view.width = width;
   machine().view.height = height;
@@ -42,6 +43,7 @@ Stage::~Stage() {
   machine().records.clear();
   machine().journal.clear();
   machine().utc_s = Machine{}.utc_s;
+  machine().change = {};
 }
 
 void Stage::frame() {
@@ -175,6 +177,9 @@ std::string_view open_page(std::string_view page) {
   return "# A page\n\nIts words.\n";
 }
 Today today() { return {stage::machine().date, stage::machine().utc_offset_min}; }
+pace::ZoneDay zone_on(std::string_view) {
+  return {double(stage::machine().utc_offset_min), stage::machine().change};
+}
 double utc_now_s() { return stage::machine().utc_s; }
 void keep_awake(bool on) { stage::machine().kept_awake = on; }
 void vibrate(int) { ++stage::machine().buzzes; }

@@ -28,6 +28,7 @@ struct Machine {
   double utc_s = 1781373600;  // 2026-06-13 18:00:00 UTC
   std::string date = "2026-06-13";
   int utc_offset_min = -240;
+  pace::ClockChange change;  // of the machine's clock, on every date
   bool kept_awake = false;
   int buzzes = 0;
   std::string printed;

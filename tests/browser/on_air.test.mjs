@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import test from 'node:test';
 import { browse, browse_profile, kill_profile, open, open_page, poll, scratch, serve, still } from './harness.mjs';
+import { finger, keyboard, reader } from './people.mjs';
 
 const between_taps_ms = 450; // longer than what counts as a bouncing finger
 const rest = (ms) => new Promise((done) => setTimeout(done, ms));
@@ -46,74 +47,51 @@ const pass = (page, minutes) =>
     Date.now = () => before() + by_ms;
   }, minutes * 60e3);
 
-const control = (page, name) => page.locator('#mirror').locator('button').filter({ hasText: name }).first();
+const phone = { width: 390, height: 844, ratio: 2, touch: true };
+const ways = [['a finger at 390x844', finger, phone], ['a keyboard', keyboard, {}], ['roles and names', reader, {}]];
 
-/** What a screen reader does: the element's own click, no pointer and no key. */
-async function by_mirror(page, name) {
-  await control(page, name).waitFor();
-  await control(page, name).evaluate((element) => element.click());
-  await still_enough(page);
-}
-
-/** While one counts a frame is drawn each second, and the page is never still for long. */
-const still_enough = () => rest(120);
-
-for (const [how, options] of [['tap', { width: 390, height: 844, ratio: 2, touch: true }], ['Enter', {}]]) {
-  test(`start, count, undo, some forgotten, end: by ${how === 'tap' ? 'touch at 390x844' : 'keyboard and mirror'}`, async (t) => {
+for (const [way, who, options] of ways) {
+  test(`plan, on the air, count, undo, end, after, history, field card: by ${way} alone`, async (t) => {
     const server = await serve(t);
     const { page } = await open_page(t, await browse(t), server.address, options);
-    await go_on_air(page, how);
-    await count_up(page, 0, 4, how);
-    await press(page, /^Undo the one at/, how);
+    await still(page);
+    const person = who(page);
+    await person.press('Start from a sample outing');
+    await person.press(/opens Contacts$/);
+    await person.press('On the air');
+    await person.press(/^Set its date to today/);
+    if (await button(page, /^Use this device's zone/).count()) await person.press(/^Use this device's zone/);
+    await person.press('Start being on the air');
+    for (let i = 1; i <= 4; ++i) {
+      await rest(between_taps_ms);
+      await person.press(/^Add one contact/);
+      await says(page, 'air:count', new RegExp(`^${i} of 10`));
+    }
+    await person.press(/^Undo the one at/);
     await says(page, 'air:count', /^3 of 10/);
-    await press(page, 'Some I forgot', how);
-    await press(page, /^2$/, how);
-    await press(page, /^Add 2$/, how);
+    await person.press('Some I forgot');
+    await person.press(/^2$/);
+    await person.press(/^Add 2$/);
     await says(page, 'air:count', /^5 of 10/);
-    await press(page, 'End being on the air', how);
+    await pass(page, 30);
+    await person.press('End being on the air');
     await says(page, 'after:count', /^5 of 10/);
+    await says(page, 'after:kept', /counts for the usual pace/);
+    await person.press(/^Adopt usual pace/, 'checkbox');
+    await person.press('Use 1 from now on');
+    await person.press('Look at all of them');
+    await says(page, 'history:count', /^Contacts of each outing.*0 of 1 reached their target/);
+    await says(page, 'usual:pace.per_hour', /^Usual pace, /);
+    await person.press(/Quillet Meadow, 5 of 10/);
+    await person.press(/^Take it out/);
+    await person.press(/^Bring back Quillet Meadow/);
+    await says(page, 'history:count', /0 of 1 reached/);
+    await person.press('Overview');
+    await person.press(/opens Contacts$/);
+    await person.press('Field card');
+    await says(page, 'card:title', /Quillet Meadow/);
   });
 }
-
-test('plan, on the air, count, undo, end, after, history, field card: by the mirror alone', async (t) => {
-  const server = await serve(t);
-  const { page } = await open_page(t, await browse(t), server.address);
-  const go = (name) => by_mirror(page, name);
-  await go('Start from a sample outing');
-  await go(/opens Contacts$/);
-  await go(/^On the air$/);
-  await go(/^Set its date to today/);
-  if (await button(page, /^Use this device's zone/).count()) await go(/^Use this device's zone/);
-  await go('Start being on the air');
-  for (let i = 1; i <= 4; ++i) {
-    await rest(between_taps_ms);
-    await go(/^Add one contact/);
-    await says(page, 'air:count', new RegExp(`^${i} of 10`));
-  }
-  await go(/^Undo the one at/);
-  await says(page, 'air:count', /^3 of 10/);
-  await go('Some I forgot');
-  await go(/^2$/);
-  await go(/^Add 2$/);
-  await says(page, 'air:count', /^5 of 10/);
-  await pass(page, 30);
-  await go('End being on the air');
-  await says(page, 'after:count', /^5 of 10/);
-  await says(page, 'after:kept', /counts for the usual pace/);
-  await go(/^Adopt usual pace/);
-  await go('Use 1 from now on');
-  await go('Look at all of them');
-  await says(page, 'history:count', /^Contacts of each outing.*0 of 1 reached their target/);
-  await says(page, 'usual:pace.per_hour', /^Usual pace, /);
-  await go(/Quillet Meadow, 5 of 10/);
-  await go(/^Take it out/);
-  await go(/^Bring back Quillet Meadow/);
-  await says(page, 'history:count', /0 of 1 reached/);
-  await go(/^Overview$/);
-  await go(/opens Contacts$/);
-  await go('Field card');
-  await says(page, 'card:title', /Quillet Meadow/);
-});
 
 test('an outing that was ended is in the history after the page is loaded anew, and goes out as a table', async (t) => {
   const server = await serve(t);

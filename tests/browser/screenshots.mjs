@@ -126,6 +126,30 @@ async function the_day(page, shot) {
   await press(page, /opens Contacts$/);
   await press(page, 'Field card');
   await shot('card');
+  await history(page, shot);
+}
+
+// Five earlier outings, of our own invention, brought in as a file from another device would be.
+const earlier = [
+  ['Tanner Hill', '2026-04-11', 7, 95, 10, 25, 'dipole', 61, 55],
+  ['Low Meadow', '2026-04-26', 14, 110, 10, 20, 'dipole', 48, 50],
+  ['Old Quarry', '2026-05-09', 4, 60, 10, 12, 'quarter_wave_vertical'],
+  ['Lark Common', '2026-05-17', 22, 150, 10, 22, 'dipole', 44, 37],
+  ['Heron Pool', '2026-05-30', 11, 84, 10, 18, 'dipole', 66, 63],
+].map(([name, date, contacts, on_air_min, target, set_up_min, antenna, left_planned_pct, left_pct]) =>
+  ({ name, date, contacts, on_air_min, target, set_up_min, antenna, left_planned_pct, left_pct }));
+
+async function history(page, shot) {
+  await press(page, /^More:/);
+  const chooser = page.waitForEvent('filechooser');
+  await press(page, 'Open an outing file');
+  const text = JSON.stringify({ groundsheet: 1, kind: 'history', outings: earlier });
+  await (await chooser).setFiles({ name: 'earlier-outings.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.locator('#mirror').getByRole('button', { name: /^Earlier outings, [56]/ }).waitFor({ state: 'attached' });
+  await press(page, /^Earlier outings, /);
+  await shot('history');
+  await press(page, /Heron Pool/);
+  await shot('history-row');
 }
 
 async function pages_of_words(page, address, folder, size) {

@@ -56,6 +56,13 @@ TEST_CASE("field card: times with UTC beside them, over the turn of the UTC day 
   CHECK(value_of(card, "from 20:15 (00:15 UTC, next day)") == "transmit power 10 W");
 }
 
+TEST_CASE("field card: both clocks show the same minute, and a time past midnight says its day") {
+  const FieldCard card =
+      card_of(test::also(on_the_meadow(), {{L::clock_arrive_min, 1080.7}, {L::clock_leave_by_min, 1500.0}}));
+  CHECK(value_of(card, "Arrive") == "18:01 (22:01 UTC)");
+  CHECK(value_of(card, "Leave by") == "01:00 next day (05:00 UTC, next day)");
+}
+
 TEST_CASE("field card: every known result and every set lever stands on it, nothing unknown does") {
   const Outing outing = on_the_meadow();
   const Plan plan = resolve(outing);

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 
+#include "core/outing/now.h"
 #include "core/pace/clock.h"
 #include "tests/core/outing/outings.h"
 
@@ -182,9 +183,10 @@ TEST_CASE("every plan: the links agree with each other") {
     if (at(R::power_left_at_leave_by_pct) < 0 || at(R::power_left_at_leave_by_pct) > 100) FAIL_CHECK("left");
     if (!std::isfinite(at(R::power_runtime_h)) || !std::isfinite(at(R::clock_on_air_min))) continue;
     ++chains;
-    const double by_clock = plan[L::clock_leave_by_min] - plan[L::clock_pack_down_min] - plan[L::clock_arrive_min] -
-                            plan[L::clock_set_up_min];
-    const double first_call = plan[L::clock_arrive_min] + plan[L::clock_set_up_min];
+    // as time runs, over a change of the clock
+    const pace::Stay stay = stay_of(plan);
+    const double by_clock = stay.leave_by_min - stay.pack_down_min - stay.arrive_min - stay.set_up_min;
+    const double first_call = stay.arrive_min + stay.set_up_min;
     const double by_battery = 60 * at(R::power_runtime_h), on_air = std::min(by_clock, by_battery);
     const bool is_cut = by_battery < by_clock;
     cut += is_cut ? 1 : 0;
@@ -204,8 +206,9 @@ TEST_CASE("every plan: the links agree with each other") {
       worst_contacts = std::max(worst_contacts, std::abs(worth_min - on_air) / by_clock);
     }
     if (std::isfinite(at(R::power_lasts_until_min)))
-      worst_until = std::max(worst_until,
-                             std::abs(at(R::power_lasts_until_min) - first_call - by_battery) / (1 + by_battery));
+      worst_until =
+          std::max(worst_until, std::abs(at(R::power_lasts_until_min) - shown_min(plan, first_call + by_battery)) /
+                                    (1 + by_battery));
     const State spare = out[R::power_spare_min].state;
     // judged against the plan's own limit: only the usual one stands at 0
     if (spare != State::unknown && plan.from[std::size_t(limit_lever(R::power_spare_min))] == From::usual &&

@@ -396,3 +396,38 @@ TEST_CASE("quantities: no text crashes, passes for an infinite value or is refus
   MESSAGE("seed " << kSeed << ": " << read << " of " << 20'000 * std::size(kUnits) << " were read");
   CHECK(read > 1000);
 }
+
+// A day has 1440 minutes: 33:05 is five past nine on the day after.
+TEST_CASE("quantities: a result past midnight says its day, and levers read what was printed") {
+  const auto at = [](double minute) { return say_result(minute, Unit::clock_minute, 0); };
+  const auto between = [](double low, double high) { return say_result_range(low, high, Unit::clock_minute, 0); };
+  CHECK(at(545) == "09:05");
+  CHECK(at(33 * 60 + 5) == "09:05 next day");
+  CHECK(at(1440) == "00:00 next day");
+  CHECK(at(1439.6) == "00:00 next day");
+  CHECK(at(2879) == "23:59 next day");
+  CHECK(at(54 * 60 + 17) == "more than two days on");
+  CHECK(at(-80) == "22:40 the day before");
+  CHECK(at(-3000) == "more than a day before");
+  CHECK(at(std::nan("")) == "\u2013");
+  CHECK(between(600, 660) == "10:00 to 11:00");
+  CHECK(between(23 * 60, 25 * 60) == "23:00 to 01:00 next day");
+  CHECK(between(25 * 60, 26 * 60) == "01:00 to 02:00 next day");
+  CHECK(between(33 * 60 + 5, 54 * 60 + 17) == "09:05 next day to more than two days on");
+  CHECK(between(50 * 60, 60 * 60) == "more than two days on");
+  CHECK(say_result(32.94, Unit::watt, 1) == "32.9 W");
+  CHECK(say_result_range(1, 2, Unit::watt, 0) == "1 W to 2 W");
+  CHECK(wall_clock(1530) == "01:30");
+  CHECK(wall_clock(-1) == "23:59");
+  CHECK(wall_clock(std::nan("")) == "\u2013");
+  CHECK(speak_quantity(54 * 60 + 17, Unit::clock_minute, 0) == "more than two days on");
+  CHECK(speak_quantity(-80, Unit::clock_minute, 0) == "22:40 the day before");
+  CHECK(say_span(60) == "an hour");
+  CHECK(say_span(120) == "2 hours");
+  CHECK(say_span(90) == "1 h 30");
+  CHECK(say_span(45.2) == "45 min");
+  CHECK(read_quantity("01:30 next day", Unit::clock_minute).value == 1530);
+  CHECK(read_quantity("1:30 am the next day", Unit::clock_minute).value == 1530);
+  CHECK_FALSE(read_quantity("25:30 next day", Unit::clock_minute).ok());
+  CHECK_FALSE(read_quantity("next day", Unit::clock_minute).ok());
+}
