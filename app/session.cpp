@@ -245,7 +245,7 @@ std::string Session::note_measured(std::string key, Value value, std::optional<d
 }
 
 std::string value_text(const Plan& plan, L id, const Style& style) {
-  if (!plan.has(id)) return lever(id).optional ? "none" : "not set";
+  if (!plan.has(id)) return lever(id).optional ? "not given" : "not set";  // "none" would say that somebody looked
   const Lever& row = lever(id);
   if (row.kind == Kind::choice) return std::string(row.options()[std::size_t(plan[id])].name);
   if (row.kind == Kind::text) return row.write(plan[id]);

@@ -127,6 +127,7 @@ void Ui::side_view(float height) {
                    metres(hung.needs_m, 1, style) + " of " + metres(space.span_m, 1, style) + " free. " +
                    (room_m >= 0 ? "It fits, a person and a child stand beside it." : "It does not fit.");
   add_lines(drawn, wire, scene);
+  const double tree_m = std::max(space.apex_m * 1.25, space.apex_m + 1);
   if (kind->is_whip()) {
     scene.lines.push_back({{{-2, 0.4},
                             {-2, 0.9},
@@ -138,7 +139,7 @@ void Ui::side_view(float height) {
                            Ink::outline,
                            "vehicle"});
   } else if (rig.shape != antenna::Shape::dipole) {
-    scene.things.push_back({SceneThing::Kind::tree, {0, 0}, std::max(space.apex_m * 1.25, space.apex_m + 1)});
+    scene.things.push_back({SceneThing::Kind::tree, {0, 0}, tree_m});
     scene.things.push_back({SceneThing::Kind::support, {0, space.apex_m}});
   }
   const auto [left, right] = span_of(rig, space.span_m);
@@ -147,8 +148,12 @@ void Ui::side_view(float height) {
   scene.things.push_back({SceneThing::Kind::person, {farthest + 1.5, 0}});
   scene.things.push_back({SceneThing::Kind::child, {farthest + 2.6, 0}});
 
-  if (!kind->is_whip())
-    scene.dimensions.push_back({{left, 0}, {left, space.apex_m}, metres(space.apex_m, 1, style) + " apex", -8});
+  if (!kind->is_whip()) {
+    // beside the crown, where the span begins under it
+    const double beside_m = rig.shape == antenna::Shape::dipole ? left : std::min(left, -0.34 * tree_m);
+    scene.dimensions.push_back(
+        {{beside_m, 0}, {beside_m, space.apex_m}, metres(space.apex_m, 1, style) + " apex", -8});
+  }
   if (hung.low_m > 0.3 && two_legs)
     scene.dimensions.push_back({{hung.out_m, 0}, {hung.out_m, hung.low_m}, metres(hung.low_m, 1, style), 0});
   // stakes stand out beyond the span: their own length, where there is room for two

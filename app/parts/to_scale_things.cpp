@@ -144,7 +144,8 @@ void draw_thing(Ui& ui, const Scene& scene, const SceneThing& thing, const Fit& 
     case Kind::tree: {
       const float size = float(thing.size_m) * scale;
       if (scene.plan) return draw_crown(ui, at, size / 2);
-      return draw_tree(ui, at, size);
+      draw_tree(ui, at, size);
+      return block(size * 0.012F + 5, size * 0.47F, 0);  // the trunk; words may stand on the crown
     }
     case Kind::mast: {
       const float h = float(thing.size_m) * scale;

@@ -84,4 +84,20 @@ Fit fit(const Rig& rig, const Space& at) {
   return {kNone, kNone, kNone};
 }
 
+Lack lack(const Rig& rig, const Space& at) {
+  const Fit now = fit(rig, at);
+  if (!(now.room_m < 0)) return {0, 0, false};
+  const double span_m = std::max(0.0, -now.span_room_m), apex_m = std::max(0.0, -now.height_room_m);
+  constexpr double kEdgeM = 1e-9;  // room 0 fits; sums of lengths round
+  const bool by_span = fit(rig, {at.apex_m, at.span_m + span_m, at.end_m}).room_m >= -kEdgeM;
+  const bool by_apex = fit(rig, {at.apex_m + apex_m, at.span_m, at.end_m}).room_m >= -kEdgeM;
+  if (by_span && by_apex) return {span_m, apex_m, true};
+  if (by_span) return {span_m, 0, false};
+  if (by_apex) return {0, apex_m, false};
+  // with the higher apex a V or loop wants less span, with the longer span an L less apex
+  const double then_span_m = std::max(0.0, -fit(rig, {at.apex_m + apex_m, at.span_m, at.end_m}).span_room_m);
+  return {then_span_m, std::max(0.0, -fit(rig, {at.apex_m, at.span_m + then_span_m, at.end_m}).height_room_m),
+          false};
+}
+
 }  // namespace gs::antenna

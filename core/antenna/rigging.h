@@ -48,6 +48,15 @@ struct Fit {
 /// reach all round. Ropes run on beyond the span.
 Fit fit(const Rig& rig, const Space& space);
 
+/// What is missing where it does not fit: so much more span, so much more apex; 0 where that alone is not short.
+/// either: one of the two, by that much, is enough by itself; else all that is above 0 is needed. All 0 where it
+/// fits or where fit() has no answer.
+struct Lack {
+  double span_m, apex_m;
+  bool either;
+};
+Lack lack(const Rig& rig, const Space& space);
+
 /// Legs of an inverted V: how far each end stands out, and the angle between the legs. NaN where the leg is shorter
 /// than the drop; a leg from apex_m down to end_m (either may be 0).
 struct LegReach {

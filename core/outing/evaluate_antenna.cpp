@@ -79,7 +79,8 @@ void put_antenna(const Plan& plan, Joined&, Outlook& out) {
   const double f_mhz = plan[L::antenna_frequency_mhz];
   const antenna::Setup setup = antenna_setup(plan);
   const Doubtful not_of_kind{Doubt::not_in_catalogue, L::antenna_kind};
-  put_or(out, plan, R::antenna_cut_length_m, antenna::cut_length_m(kind, f_mhz, setup.wire), not_of_kind);
+  const Doubtful no_length{Doubt::no_own_length, L::antenna_kind};
+  put_or(out, plan, R::antenna_cut_length_m, antenna::cut_length_m(kind, f_mhz, setup.wire), no_length);
   const antenna::FeedPoint feed = antenna::feed_point(kind, f_mhz, setup);
   if (!std::isfinite(feed.efficiency)) {
     withhold(out, {R::antenna_efficiency_pct}, not_of_kind);
@@ -88,7 +89,7 @@ void put_antenna(const Plan& plan, Joined&, Outlook& out) {
         ranged(plan, R::antenna_efficiency_pct, 100 * feed.efficiency, 100 * feed.least_efficiency,
                100 * feed.most_efficiency));
   }
-  put_or(out, plan, R::antenna_width_mhz, antenna::width_mhz(f_mhz, feed.q), not_of_kind);
+  put_or(out, plan, R::antenna_width_mhz, antenna::width_mhz(f_mhz, feed.q), no_length);
   const double full_db =
       kind.is_whip() ? antenna::against_full_size_db(feed.efficiency) : 10 * std::log10(feed.efficiency);
   put_or(out, plan, R::antenna_against_full_db, full_db, not_of_kind);

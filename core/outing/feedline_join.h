@@ -25,6 +25,7 @@ enum class Doubt : unsigned char {
   line_near,             // safety: or hardly farther
   line_not_paced,        // safety: somebody looked at power lines, and gave no distance
   no_wire_there,         // antenna: no wire passes over the obstacle
+  no_own_length,         // antenna: no length of this kind resonates by itself
   not_allowed,           // rules: the signal is not where the licence allows it
   not_allowed_anywhere,  // rules: the licence has no place for this mode or frequency
   no_kit,                // the kit list is empty

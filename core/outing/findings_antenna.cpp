@@ -18,6 +18,28 @@ constexpr double kOnTheGroundM = 0.1;  // radials underfoot
 
 std::string metres(double m, const Style& style) { return say_quantity(m, Unit::metre, 1, style); }
 
+/// What is missing, rounded up: with so much more it does fit.
+std::string metres_up(double m, const Style& style) {
+  constexpr double kStepM = 0.1, kEdge = 1e-6;
+  return metres(kStepM * std::ceil(m / kStepM - kEdge), style);
+}
+
+void space(const Plan& plan, const antenna::Kind& kind, const Style& style, std::vector<Finding>& found) {
+  if (!plan.has_all(L::antenna_frequency_mhz, L::antenna_apex_m, L::antenna_span_m)) return;
+  const antenna::Lack lack = antenna::lack(
+      antenna::rig_of(kind, plan[L::antenna_frequency_mhz], antenna_setup(plan)), antenna_space(plan));
+  const std::string span = metres_up(lack.span_m, style), apex = metres_up(lack.apex_m, style);
+  const std::string no = "It does not fit here: ";
+  if (lack.span_m > 0 && lack.apex_m > 0) {
+    found.push_back({State::fails, no + span + " more free span " + (lack.either ? "or " : "and ") + apex +
+                                       " more height would do."});
+  } else if (lack.span_m > 0) {
+    found.push_back({State::fails, no + "the free span is " + span + " too short."});
+  } else if (lack.apex_m > 0) {
+    found.push_back({State::fails, no + "the support is " + apex + " too low."});
+  }
+}
+
 void obstacle(const Plan& plan, const Outlook& outlook, const Style& style, std::vector<Finding>& found) {
   const Figure& over = outlook[R::antenna_clears_m];
   if (over.doubt == Doubt::no_wire_there) {
@@ -118,6 +140,7 @@ Finding power_line_finding(const Plan& plan, const Style& style) {
 std::vector<Finding> antenna_findings(const Plan& plan, const Outlook& outlook, const Style& style) {
   std::vector<Finding> found{power_line_finding(plan, style)};
   if (const antenna::Kind* kind = antenna_kind(plan)) {
+    space(plan, *kind, style, found);
     obstacle(plan, outlook, style, found);
     trimming(plan, outlook, style, found);
     good_match(plan, *kind, outlook, style, found);

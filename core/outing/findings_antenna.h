@@ -1,4 +1,5 @@
-// What the antenna's figures mean, in sentences: power lines first, then what stands in the wire's way, then what a
+// What the antenna's figures mean, in sentences: power lines first, then what is missing for it to
+// fit and what stands in the wire's way, then what a
 // good SWR hides.
 #pragma once
 

@@ -57,6 +57,8 @@ std::string reason(const Plan& plan, R, const Figure& figure, const Style& style
       return "looked, but no distance was given";
     case Doubt::no_wire_there:
       return "no wire passes over it";
+    case Doubt::no_own_length:
+      return "no length of it resonates by itself: a coil or a matching unit sees to that";
     case Doubt::not_allowed:
       return say_rules(plan, style);
     case Doubt::not_allowed_anywhere:

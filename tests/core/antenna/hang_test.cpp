@@ -74,6 +74,52 @@ TEST_CASE("hang: what is said to fit is drawn with all its wire inside the span,
   CHECK(fitting > 2000);
 }
 
+// Of what does not fit: so much more span or height is said to be missing. With it, the drawing is inside; with a
+// centimetre less it is said not to fit.
+TEST_CASE("hang: what is said to be missing is enough, on the lines that are drawn, and no more than enough") {
+  constexpr std::uint64_t kSeed = 20261125;
+  std::mt19937_64 bits(kSeed);
+  int refused = 0, either = 0, both = 0;
+  for (int i = 0; i < 20000; ++i) {
+    const Kind& kind = kinds()[bits() % kinds().size()];
+    const Rig rig = rig_of(kind, std::exp(between(bits, std::log(1.8), std::log(54))));
+    const Space at{between(bits, 0, 25), between(bits, 0, 60), between(bits, 0, 4)};
+    const Lack missing = lack(rig, at);
+    CAPTURE(std::string(kind.key));
+    CAPTURE(rig.wire_m);
+    CAPTURE(at.apex_m);
+    CAPTURE(at.span_m);
+    CAPTURE(at.end_m);
+    REQUIRE((missing.span_m > 0 || missing.apex_m > 0) == (fit(rig, at).room_m < 0));
+    if (!(fit(rig, at).room_m < 0)) continue;
+    ++refused;
+    either += missing.either;
+    both += !missing.either && missing.span_m > 0 && missing.apex_m > 0;
+    const auto with = [&](double span_m, double apex_m) {
+      const Space then{at.apex_m + apex_m, at.span_m + span_m, at.end_m};
+      const Measured got = measure(sketch(rig, then));
+      REQUIRE(fit(rig, then).room_m >= -1e-9);
+      REQUIRE(std::abs(got.wire_m - rig.wire_m) < 1e-9);
+      REQUIRE(got.right_m - got.left_m <= then.span_m + 1e-9);
+      REQUIRE(got.highest_m <= then.apex_m + 1e-9);
+      constexpr double kLessM = 0.01;
+      if (span_m > kLessM) REQUIRE(fit(rig, {then.apex_m, then.span_m - kLessM, then.end_m}).room_m < 0);
+      if (apex_m > kLessM) REQUIRE(fit(rig, {then.apex_m - kLessM, then.span_m, then.end_m}).room_m < 0);
+    };
+    if (missing.either) {
+      with(missing.span_m, 0);
+      with(0, missing.apex_m);
+    } else {
+      with(missing.span_m, missing.apex_m);
+    }
+  }
+  MESSAGE("seed " << kSeed << ": " << refused << " refused; either would do in " << either << ", both wanted in "
+                  << both);
+  CHECK(refused > 5000);
+  CHECK(either > 500);
+  CHECK(both > 500);
+}
+
 TEST_CASE("hang: an inverted V of 20 m from 7 m, worked out apart") {
   // legs of 5.05 m: 45 degrees bring the ends to 7 - 3.571 = 3.429 m, 3.571 m out; ropes run on 3.429 m
   const Hang v = hang({Shape::inverted_v, 10.1}, {7, 14});

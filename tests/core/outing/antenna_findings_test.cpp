@@ -38,6 +38,40 @@ std::string said(const Outing& outing) {
 
 }  // namespace
 
+// A level dipole of 468/14.2 feet wants 10.05 m and half a metre at each end; ends out of reach 2.5 m.
+TEST_CASE("space: what does not fit is refused in words, with what is missing") {
+  const auto dipole = [](double apex_m, double span_m) {
+    return said(test::outing_of({{L::antenna_kind, "dipole"},
+                                 {L::antenna_frequency_mhz, 14.2},
+                                 {L::antenna_apex_m, apex_m},
+                                 {L::antenna_span_m, span_m}}));
+  };
+  const auto has = [](const std::string& all, const char* words) { return all.find(words) != std::string::npos; };
+  CHECK(has(dipole(7, 9), "It does not fit here: the free span is 2.1 m too short."));
+  CHECK(has(dipole(1.5, 20), "It does not fit here: the support is 1.0 m too low."));
+  CHECK(has(dipole(1.5, 9), "2.1 m more free span and 1.0 m more height would do."));
+  CHECK_FALSE(has(dipole(7, 12), "does not fit"));
+  // a V of two 10.05 m legs from 4 m wants 2 (sqrt(10.05^2 - 1.5^2) + 0.5) = 20.87 m; in 20 m the legs fall
+  // sqrt(10.05^2 - 9.5^2) = 3.26 m, so the apex stands at 5.77 m
+  const std::string v = said(park({{L::antenna_frequency_mhz, 7.1}, {L::antenna_apex_m, 4.0}}));
+  CHECK(has(v, "0.9 m more free span or 1.8 m more height would do."));
+  // the words follow the judgement, whatever the plan
+  std::mt19937_64 bits(20261126);
+  int refused = 0;
+  for (int i = 0; i < 3000; ++i) {
+    const double apex_m = double(bits() % 150) / 10, span_m = double(bits() % 400) / 10;
+    const Outing outing =
+        park({{L::antenna_kind, std::string(antenna::kinds()[bits() % antenna::kinds().size()].key)},
+              {L::antenna_apex_m, apex_m},
+              {L::antenna_span_m, span_m}});
+    const bool fails = outlook_of(outing)[R::antenna_fits_m].value < 0;
+    refused += fails;
+    REQUIRE(has(said(outing), "It does not fit here") == fails);
+  }
+  MESSAGE(refused << " of 3000 refused in words");
+  CHECK(refused > 500);
+}
+
 // US question pool 2022-2026, T0B06: the fallen mast keeps 10 ft. A utility's page: twice the height. A loose line
 // reaches as far as it is long, and 10 ft more (common practice). 7 m: 10.05, 14 and 18 + 3.05 = 21.05 m with a
 // throw line of 2 x 7 + 4 m; a wire of 20.09 m reaches 23.14 m.
