@@ -84,6 +84,7 @@ class Session {
   const std::optional<OwnThing>& dropped_thing() const { return dropped_thing_; }
   void load_things(std::string_view text);  // at start
   void follow_things(std::string_view text, bool refused);
+  std::size_t add_things(const std::vector<OwnThing>& things);        // of a file; how many were not here yet
   void keep_thing(OwnGroup group);                                    // this outing's; named by what it is
   void use_thing(std::size_t at);                                     // one step of undo
   std::string rename_thing(std::size_t at, const std::string& name);  // "" or why not

@@ -26,6 +26,19 @@ void Session::follow_things(std::string_view text, bool refused) {
   things_unsaved_ = true;
 }
 
+std::size_t Session::add_things(const std::vector<OwnThing>& things) {
+  if (!may_change_things()) return 0;
+  std::size_t added = 0;
+  for (const OwnThing& thing : things) {
+    if (things_.size() >= kMostOwnThings) break;
+    if (std::find(things_.begin(), things_.end(), thing) != things_.end()) continue;
+    things_.push_back(thing);
+    ++added;
+  }
+  things_unsaved_ = things_unsaved_ || added > 0;
+  return added;
+}
+
 bool Session::may_change_things() {
   if (things_trouble_.empty()) return true;
   notes.push_back(things_trouble_);

@@ -390,6 +390,16 @@ void Shell::file_picked(std::string_view name, std::string_view text) {
                              " added to the history.");
     return platform::wake(kSettleFrames);
   }
+  if (const LoadedThings own = read_things(text); own.refusal.empty()) {
+    const std::size_t before = session_.notes.size(), added = session_.add_things(own.things);
+    if (session_.notes.size() == before) {
+      std::string said = file + ": " + std::to_string(added) + " of " + std::to_string(own.things.size()) +
+                         (own.things.size() == 1 ? " thing was" : " things were") + " added to your own.";
+      if (!own.notes.empty()) said += " " + own.notes.front() + ".";
+      session_.notes.push_back(said);
+    }
+    return platform::wake(kSettleFrames);
+  }
   LoadedOuting loaded = read_outing(text);
   if (!loaded.refusal.empty()) {
     session_.notes.push_back(file + " was not opened: " + loaded.refusal);

@@ -10,8 +10,6 @@ namespace gs::parts {
 
 std::string figure_text(R id, const Figure& figure, const Style& style);  // "" where not known
 std::string figure_spoken(R id, const Figure& figure, const Plan& plan, const Style& style);
-/// "2 h 00 to 2 h 45": what the figure may be; "" where both ends are printed alike, or it is not known.
-std::string range_text(R id, const Figure& figure, const Style& style);
 /// What a remedy gains, and what is paid for it: "+12 points; SWR at radio +0.1".
 std::string remedy_effect(const Remedy& remedy);
 Change change_of(const Session& session, R id);

@@ -74,7 +74,8 @@ void check_plot(Ui& ui, const Check& check, const CheckValues& values) {
   double low = now.results[0].value, high = low, first_low = low, first_high = low;
   CheckValues tried = values;
   for (int i = 0; i <= kPoints; ++i) {
-    const double x = value_at(row.scale, plot.x.least, plot.x.most, double(i) / kPoints);
+    const double x = value_at(row.scale == Scale::log ? Track::ratios : Track::even, plot.x.least, plot.x.most,
+                              double(i) / kPoints);
     tried.x[*along] = x;
     const CheckOutcome outcome = work_out(check, tried);
     for (std::size_t k = 0; k < shown.size(); ++k) {

@@ -109,8 +109,11 @@ std::string mark_text(const Ui& ui, const Lever& row, double value) {
 /// as many as have room.
 void draw_scale(Ui& ui, const Dial& dial, Box bar) {
   const Lever& row = dial.row;
-  const PlotAxis axis{.unit = row.unit, .least = row.least, .most = dial.most, .log = row.scale == Scale::log};
-  const auto x_of = [&](double v) { return bar.x + bar.w * float(place_of(row.scale, row.least, dial.most, v)); };
+  PlotAxis axis{.unit = row.unit, .least = row.least, .most = dial.most, .log = row.scale == Scale::log};
+  if (track_of(row) == Track::near) axis.marks = round_numbers((dial.most - row.least) / 100, dial.most);
+  const auto x_of = [&](double v) {
+    return bar.x + bar.w * float(place_of(track_of(row), row.least, dial.most, v));
+  };
   constexpr std::size_t kSegments = 12;
   std::vector<float> ends;
   for (const double mark : axis_marks(axis, kSegments)) ends.push_back(x_of(mark));
@@ -168,7 +171,7 @@ bool typed_value(Ui& ui, const Dial& dial, Box box, float figure_w) {
 }  // namespace
 
 double dial_start(const Lever& row, double most) {
-  return snapped(row, most, value_at(row.scale, row.least, most, 0.25), false);
+  return snapped(row, most, value_at(track_of(row), row.least, most, 0.25), false);
 }
 
 float dial_height(const Ui& ui, const Dial& dial) {
@@ -209,7 +212,7 @@ Dialled dial(Ui& ui, const Dial& dial) {
   const Box hit = ui.take(metric::kHit);
   const float bar_x = hit.x + metric::kThumb, bar_w = hit.w - 2 * metric::kThumb;
   const Box bar{bar_x, hit.mid_y() - metric::kBar / 2, bar_w, metric::kBar};
-  const auto x_of = [&](double v) { return bar_x + bar_w * float(place_of(row.scale, row.least, most, v)); };
+  const auto x_of = [&](double v) { return bar_x + bar_w * float(place_of(track_of(row), row.least, most, v)); };
   const Box thumb{x_of(value) - metric::kThumbDragged, hit.mid_y() - metric::kThumbDragged,
                   2 * metric::kThumbDragged, 2 * metric::kThumbDragged};
   mirror::Node record;
@@ -241,7 +244,7 @@ Dialled dial(Ui& ui, const Dial& dial) {
       hand.scratch.grip = drag->on_thumb ? x_of(value) - drag->from_x : 0;
     const bool fine = std::abs(drag->y - bar.mid_y()) > kFineDistance;
     const double at =
-        value_at(row.scale, row.least, most, double(drag->x + hand.scratch.grip - bar_x) / double(bar_w));
+        value_at(track_of(row), row.least, most, double(drag->x + hand.scratch.grip - bar_x) / double(bar_w));
     result.wanted = snapped(row, most, at, fine);
     result.gesture = drag->gesture;
   }

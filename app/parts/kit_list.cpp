@@ -54,7 +54,7 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
   const bool vital = is_vital(ui.session.plan().kit, item.function);
   const std::string spare = spare_words(item, alone, vital);
   const std::string weight = weight_words(item.weight_g * (item.backups + 1), ui.session.style());
-  constexpr float kHand = space::kTarget + space::kGap, kHands = 3 * kHand - space::kGap, kDot = 18,
+  constexpr float kHand = space::kTarget + space::kGap, kHands = 3 * kHand - space::kGap, kDot = 18, kSpare = 136,
                   kTick = space::kTarget + space::kGap;
   const bool wide = kit_row_is_wide(ui);
   // a narrow row leaves out what stands in its editor, and gives the place of a target that is not there to the
@@ -62,7 +62,7 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
   const float hands_w = wide ? kHands : item.backups > 0 ? kHands - kHand : space::kTarget;
   const bool below = ui.w < 280;  // the hands under the words
   const float room = ui.w - kTick - (below ? 0 : hands_w + 12) - kDot;
-  const float name_room = wide ? room - 200 : room;
+  const float name_room = wide ? room - kSpare : room;
   const std::vector<std::string_view> lines = ui.pen.lines(item.name, name_room, Face::bold, type::kBody);
   const std::string second = wide ? weight : spare + ", " + weight;
   const std::vector<std::string_view> second_lines = ui.pen.lines(second, name_room, Face::regular, type::kLabel);
@@ -102,7 +102,7 @@ void item_row(Ui& ui, const std::vector<kit::Item>& items, std::size_t i, bool a
     base += small;
   }
   if (wide) {  // a line from the item to what stands in for it; broken where nothing does
-    const float spare_x = box.right() - kHands - 12 - 136;
+    const float spare_x = box.right() - kHands - 12 - kSpare + 16;
     const float from = text_x + name_w + 10, to = spare_x - 16, y = name_base - 6;
     if (to - from > 12) {
       const look::Point ends[] = {{from, y}, {to, y}};

@@ -116,6 +116,8 @@ double axis_value(const PlotAxis& axis, double place);
 /// At most `most_marks` round numbers within the axis (steps of 1, 2, 5 times a power of ten, on a log axis numbers
 /// that begin with them; hours and minutes in steps of the clock). The axis' own marks where it names some.
 std::vector<double> axis_marks(const PlotAxis& axis, std::size_t most_marks = 4);
+/// 1, 2, 5, 10, 20, 50, ... from `least` to `most`; none where `least` is not above 0.
+std::vector<double> round_numbers(double least, double most);
 /// y of a curve at x between two of its points, straight between them (by the logarithm on a log axis); nothing
 /// outside its points or at a break.
 std::optional<double> curve_at(const PlotCurve& curve, double x, bool log_x = false, bool log_y = false);

@@ -41,6 +41,10 @@ std::vector<double> thinned(const std::vector<double>& marks, std::size_t most) 
 
 }  // namespace
 
+std::vector<double> round_numbers(double least, double most) {
+  return least > 0 && most > least ? decades(least, most, {1, 2, 5}) : std::vector<double>{};
+}
+
 double axis_place(const PlotAxis& axis, double value) {
   if (!std::isfinite(value) || !(axis.most > axis.least)) return kNever;
   if (!axis.log) return (value - axis.least) / (axis.most - axis.least);

@@ -97,20 +97,10 @@ std::string change_spoken(const Session& session, R id) {
   return {};
 }
 
-std::string range_text(R id, const Figure& figure, const Style& style) {
-  if (figure.state == State::unknown) return {};
-  const Reading& row = reading(id);
-  // printed alike, it is one figure
-  if (print_quantity(figure.low, row.unit, row.digits).number ==
-      print_quantity(figure.high, row.unit, row.digits).number)
-    return {};
-  return say_result_range(figure.low, figure.high, row.unit, row.digits, style);
-}
-
 void Ui::reading_row(R id) {
   const Figure& figure = session.outlook()[id];
   const Reading& row_of = reading(id);
-  const std::string range = range_text(id, figure, session.style());
+  const std::string range = say_range(id, figure, session.style());
   const bool spread = !range.empty();
   // Beyond what was tested no single figure is to be trusted: the range stands in its place.
   const bool range_first = spread && figure.doubt == Doubt::outside_tested;
@@ -185,7 +175,7 @@ void Ui::headline(R id, std::string_view beside, std::string_view beside_spoken)
   const Figure& figure = session.outlook()[id];
   const Reading& row_of = reading(id);
   const bool known = figure.state != State::unknown;
-  const std::string range = range_text(id, figure, session.style());
+  const std::string range = say_range(id, figure, session.style());
   const bool range_first = !range.empty() && figure.doubt == Doubt::outside_tested;
   const std::string text = range_first ? range : figure_text(id, figure, session.style());
   const Box box = take(58);

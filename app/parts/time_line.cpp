@@ -100,15 +100,15 @@ void Ui::time_line() {
   const double midnight = turn_of_day(plan, from, to);
   const std::string midnight_text = "UTC midnight";
   const float midnight_half = pen.width(midnight_text, Face::bold, type::kTick) / 2;
-  // above the line behind the time to leave, else in a row of its own under the hours
+  // behind the time to leave where there is room, else in a row of its own above: below, the stems would cross it
   const auto share_of = [&](double minute) { return float(std::clamp((minute - from) / (to - from), 0.0, 1.0)); };
   const float leave_right = std::max(w * share_of(leave), w * share_of(arrive) + arrive_width + 16 +
                                                               pen.width(leave_text, Face::bold, type::kLabel));
   const float midnight_mid =
       std::clamp(w * share_of(std::isnan(midnight) ? from : midnight), midnight_half, w - midnight_half);
   const bool midnight_above = !stacked && midnight_mid - midnight_half > leave_right + 8;
-  const float midnight_row = std::isnan(midnight) || midnight_above ? 0 : type::line_height(type::kTick);
-  const Box box = take(92 + midnight_row);
+  if (!std::isnan(midnight) && !midnight_above) gap(22);
+  const Box box = take(92);
   const auto x_of = [&](double minute) {
     return box.x + box.w * float(std::clamp((minute - from) / (to - from), 0.0, 1.0));
   };
@@ -173,8 +173,12 @@ void Ui::time_line() {
     const Point mark[] = {{at_x, top - 4}, {at_x, foot}};
     pen.dashed(mark, look::stroke::kDash, theme.blue, look::stroke::kLine);
     sentence += ", UTC midnight at " + said(midnight);
-    pen.text(box.x + midnight_mid, midnight_above ? top - 10 : foot + 25 + midnight_row, midnight_text, Face::bold,
-             type::kTick, theme.blue, look::Align::centre);
+    pen.text(box.x + midnight_mid,
+             top - 10 -
+                 (midnight_above ? 0.0F
+                  : stacked      ? 44.0F
+                                 : 22.0F),
+             midnight_text, Face::bold, type::kTick, theme.blue, look::Align::centre);
   }
   if (battery_known)
     sentence += ", battery until " + say_result(lasts.value, Unit::clock_minute, 0) + ", " +

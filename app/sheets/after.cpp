@@ -242,6 +242,9 @@ void kept_in_history(Ui& ui) {
   ui.section("Earlier outings", "after:history");
   if (session.in_history()) {
     ui.paragraph("It stands among them and counts for the usual pace of the next.", "after:kept", ui.theme.ink2);
+  } else if (!past_of(session.outing(), session.now())) {
+    ui.paragraph("Less than a minute on the air says nothing of a pace: it does not stand among them.",
+                 "after:too_short", ui.theme.ink2);
   } else if (session.past_trouble().empty()) {
     if (ui.button("after:keep", "Count it among them", parts::Weight::plain, Icon::plus)) {
       session.put_into_history();

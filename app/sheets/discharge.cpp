@@ -15,7 +15,7 @@ using parts::CurveKind;
 using parts::Plot;
 using parts::Ui;
 
-std::string hours_text(double hours, const Style& style) { return say_quantity(hours, Unit::hour, 0, style); }
+std::string hours_text(double hours, const Style& style) { return say_reading(R::power_runtime_h, hours, style); }
 std::string volts_text(double v, const Style& style) { return say_quantity(v, Unit::volt, 1, style); }
 
 /// Hours from the first call until one starts packing; NaN without a clock.
@@ -105,7 +105,8 @@ void discharge(Ui& ui) {
   plot.lines.push_back({parts::PlotLine::Kind::limit, false, minimum_v,
                         (ui.phone() ? "least " : "radio stops below ") + volts_text(minimum_v, style)});
   if (std::isfinite(need) && need > 0 && need < most_h)
-    plot.lines.push_back({parts::PlotLine::Kind::need, true, need, "need " + hours_text(need, style)});
+    plot.lines.push_back(
+        {parts::PlotLine::Kind::need, true, need, "need " + say_quantity(need, Unit::hour, 0, style)});
   const Figure& spare = outlook[R::power_spare_min];
   if (now.until_h <= most_h && now.key_down_at_end_v > least_v)
     plot.marks.push_back({now.until_h, now.key_down_at_end_v,

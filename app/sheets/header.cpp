@@ -79,6 +79,7 @@ void header(parts::Ui& ui) {
   if (ui.target(std::move(home), mark)) {
     session.view.sheet = Sheet::overview;
     session.view.panel = Panel::none;
+    ui.hand.scroll_to("overview", 0);
     ui.wake_at(ui.now_s);
   }
   const std::size_t title_at = ui.tree.nodes.size();

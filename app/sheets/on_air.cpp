@@ -160,8 +160,10 @@ void start(Ui& ui) {
     if (ui.button("air:start",
                   session.outing().happened.on_air.empty() ? "Start being on the air" : "On the air again",
                   parts::Weight::main, Icon::contacts) &&
-        session.go_on_air(session.now().utc_s))
+        session.go_on_air(session.now().utc_s)) {
+      ui.hand.scroll_to("air", 0);
       ui.wake_at(ui.now_s);
+    }
   } else {
     const std::string date = session.outing().date;
     ui.paragraph(date.empty() ? "The outing has no date. Contacts are counted on the day itself."

@@ -176,11 +176,11 @@ void overview(Ui& ui) {
   const bool bar = words.binds != R::count;
   const Limits limits = what_limits(ui, words, width);
   // with little height the bar scrolls with the rest
-  const bool fixed = bar && ui.surface.h - limits.high > 420;
+  const bool on_side = ui.layout == look::Layout::on_side;
+  const bool fixed = bar && ui.surface.h - limits.high > (on_side ? 300 : 420);
   const float foot = fixed ? limits.high + 20 : 0;
   ui.open_group(Role::main, "main", "Overview", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y});
   ui.begin_scroll("overview", {ui.surface.x, ui.y, ui.surface.w, ui.surface.bottom() - ui.y - foot});
-  const bool on_side = ui.layout == look::Layout::on_side;
   // with little height Safety, Clock and Kit stand beside verdict and chain
   const float beside_w = on_side ? std::min(212.0F, width * 0.3F) : 0, beside_y = ui.y;
   ui.column(left, on_side ? width - beside_w - 24 : width, ui.y + (ui.phone() ? 0 : on_side ? 8 : 20));

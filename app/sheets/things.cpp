@@ -1,6 +1,7 @@
 // The person's own things: kept from the open outing, put into it, renamed, thrown away.
 #include <algorithm>
 
+#include "app/platform/platform.h"
 #include "app/sheets/sheets.h"
 #include "core/outing/archive.h"
 #include "core/outing/own_things.h"
@@ -124,8 +125,16 @@ void things(Ui& ui) {
       ui.wake_at(ui.now_s);
     }
   }
+  ui.y = std::max(ui.y, first_bottom) + 8;
+  ui.column(left, width, ui.y);
+  if (!session.things().empty() && ui.button("things:save", "Save them all as a file", Weight::plain, Icon::count))
+    platform::save_file("my-own-things.json", write_things(session.things()));
+  ui.gap();
+  if (ui.button("things:open", "Add from a file", Weight::plain, Icon::count) && !platform::pick_file()) {
+    session.notes.push_back("Drop the file onto this window.");
+    ui.wake_at(ui.now_s);
+  }
   ui.gap(24);
-  ui.y = std::max(ui.y, first_bottom);
   ui.end_scroll();
   ui.close_group();
 }

@@ -37,9 +37,7 @@ std::string reading_as_text(R id, const Plan& plan, const Outlook& outlook, cons
     text += "not known" + (said.empty() ? std::string{} : ": " + said);
   } else {
     text += say_reading(id, figure.value, style) + state_words(figure);
-    if (print_quantity(figure.low, row.unit, row.digits, style).number !=
-        print_quantity(figure.high, row.unit, row.digits, style).number)
-      add(text, "May be ", say_result_range(figure.low, figure.high, row.unit, row.digits, style));
+    add(text, "May be ", say_range(id, figure, style));
     if (figure.doubt != Doubt::none) add(text, "But: ", said);
   }
   const Why because = why(id, plan, style);

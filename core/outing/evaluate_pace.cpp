@@ -61,7 +61,10 @@ void put_clock(const Plan& plan, Joined& joined, Outlook& out) {
     return;
   }
   joined.starts_min = day.starts_min;
-  joined.pack_by_min = day.pack_by_min;
+  // over, it is measured against when it ended, not against a packing time that was not waited for
+  joined.pack_by_min = day.phase == Phase::after && !day.past.empty()
+                           ? std::min(day.pack_by_min, day.past.back().until_min)
+                           : day.pack_by_min;
   joined.on_air_min = day.past_min + day.to_come_min;
   joined.stretches = day.past;
   joined.stretches.insert(joined.stretches.end(), day.to_come.begin(), day.to_come.end());

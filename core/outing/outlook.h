@@ -53,6 +53,9 @@ std::string lower_first(std::string text);
 std::string say_reading(R id, double value, const Style& style = {});
 std::string speak_reading(R id, double value, const Style& style = {});
 
+/// What it may be, "2 h 25 to 5 h 40"; "" where nothing is known or both ends print alike.
+std::string say_range(R id, const Figure& figure, const Style& style = {});
+
 /// What stands between a person and this figure, one short phrase: "needs Feed line length", "" where nothing does.
 std::string reason(const Plan& plan, R id, const Figure& figure, const Style& style = {});
 

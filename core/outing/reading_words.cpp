@@ -18,4 +18,10 @@ std::string trim_in_words(double change_m, const Style& style, bool spoken) {
   return act + print_quantity(small, Unit::none, 1, style).number + " " + unit;
 }
 
+std::string runtime_in_words(double hours, const Style& style, bool spoken) {
+  constexpr double kToTheMinute_h = 3, kSteps_per_h = 12;
+  const double shown_h = hours < kToTheMinute_h ? hours : std::round(hours * kSteps_per_h) / kSteps_per_h;
+  return spoken ? speak_quantity(shown_h, Unit::hour, 0, style) : say_quantity(shown_h, Unit::hour, 0, style);
+}
+
 }  // namespace gs

@@ -11,4 +11,8 @@ namespace gs {
 /// cm" above; inches where the style has feet, metres from one up. `spoken` writes the unit out.
 std::string trim_in_words(double change_m, const Style& style, bool spoken);
 
+/// How long a battery lasts in hours: to the minute below three hours, to five minutes from there, since no
+/// law of a battery knows it better.
+std::string runtime_in_words(double hours, const Style& style, bool spoken);
+
 }  // namespace gs

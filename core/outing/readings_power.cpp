@@ -1,6 +1,7 @@
 // What battery, radio and lead come to.
 #include "core/outing/levers.h"
 #include "core/outing/reading_rows.h"
+#include "core/outing/reading_words.h"
 
 namespace gs {
 namespace {
@@ -77,7 +78,8 @@ constexpr ReadingRow kRows[] = {
       .assumes = kBatteryAssumes,
       .formula = "until the first of: reserve, the set's minimum supply at key-down, the battery's cut-off, its "
                  "current limit",
-      .rests_on = kPowerRests}},
+      .rests_on = kPowerRests,
+      .in_words = runtime_in_words}},
     {R::power_lasts_until_min,
      {.key = "power.lasts_until_min",
       .name = "Lasts until",

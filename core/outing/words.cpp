@@ -31,6 +31,15 @@ std::string speak_reading(R id, double value, const Style& style) {
   return speak_quantity(value, row.unit, row.digits, style);
 }
 
+std::string say_range(R id, const Figure& figure, const Style& style) {
+  if (figure.state == State::unknown) return {};
+  const Reading& row = reading(id);
+  const std::string low = say_reading(id, figure.low, style), high = say_reading(id, figure.high, style);
+  if (low == high) return {};
+  return row.in_words ? low + " to " + high
+                      : say_result_range(figure.low, figure.high, row.unit, row.digits, style);
+}
+
 std::string lower_first(std::string text) {
   if (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && !(text[1] >= 'A' && text[1] <= 'Z'))
     text[0] = char(text[0] - 'A' + 'a');

@@ -238,3 +238,21 @@ TEST_CASE("an outing whose day went by without an end is offered to the history,
   stage.settle();
   CHECK(stage.find("history:open") == nullptr);
 }
+
+TEST_CASE("less than a minute on the air is not offered to the history, and that is said") {
+  Stage stage(1024, 768);
+  stage.open_sample();
+  const Plan& plan = stage.session().plan();
+  const double start = utc_s_of(plan, {}, plan[L::clock_arrive_min] + plan[L::clock_set_up_min]);
+  machine().utc_s = start;
+  stage.settle();
+  REQUIRE(stage.session().go_on_air(start));
+  machine().utc_s = start + 20;
+  stage.settle();
+  REQUIRE(stage.session().leave_air(machine().utc_s));
+  stage.session().view.sheet = Sheet::after;
+  stage.settle();
+  CHECK(stage.find("after:keep") == nullptr);
+  CHECK(stage.at("after:too_short").name.find("Less than a minute") == 0);
+  CHECK(stage.session().past().empty());
+}

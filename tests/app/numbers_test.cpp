@@ -3,7 +3,9 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <set>
 
+#include "app/parts/scale.h"
 #include "tests/app/stage.h"
 
 using namespace gs;
@@ -209,4 +211,61 @@ TEST_CASE("notes are typed on several lines, kept in the outing, and taken back 
   CHECK(stage.session().outing().notes == "one\ntwo");
   stage.tap("undo");
   CHECK(stage.session().outing().notes == "AGate\nMast");
+}
+
+TEST_CASE("on a phone's track a finger that moves by single px meets every whole value where it is used most") {
+  struct Used {
+    Link link;
+    L lever;
+    double from, to, each;
+  };
+  // the useful ends are common practice: rolls of 5 to 25 m, 1 to 25 W, apex 3 to 15 m
+  for (const Used& used : {Used{Link::feedline, L::feedline_length_m, 1, 25, 0.5},
+                           Used{Link::radio, L::radio_transmit_power_w, 1, 25, 1},
+                           Used{Link::antenna, L::antenna_apex_m, 3, 15, 0.5}}) {
+    Stage stage(390, 844);
+    open_link(stage, used.link);
+    const std::string key(lever(used.lever).key);
+    stage.session().set(used.lever, used.from);
+    platform::wake(2);
+    stage.settle();
+    const mirror::Node track = stage.at(key);
+    const float y = track.y + track.h / 2, left = track.x + look::slider::kThumb;
+    const float wide = track.w - 2 * look::slider::kThumb;
+    const auto now = [&] { return stage.session().plan()[used.lever]; };
+    const float from =
+        left + wide * float(parts::place_of(parts::track_of(lever(used.lever)), track.least, track.most, now()));
+    std::set<double> met;
+    stage.touch(platform::PointerKind::down, from, y);
+    stage.frame();
+    for (float x = from; x <= left + wide; x += 1) {
+      stage.touch(platform::PointerKind::move, x, y);
+      stage.frame();
+      met.insert(now());
+      if (now() > used.to) break;
+    }
+    stage.touch(platform::PointerKind::up, left + wide, y);
+    stage.settle();
+    int missed = 0;
+    for (double value = used.from; value <= used.to; value += used.each) missed += met.count(value) == 0;
+    MESSAGE(key << ": " << met.size() << " values met, " << missed << " of the useful ones missed");
+    CHECK(missed == 0);
+  }
+}
+
+TEST_CASE("each scale gives back the value of a place, grows, and has its ends at the ends") {
+  for (const parts::Track scale : {parts::Track::even, parts::Track::ratios, parts::Track::near}) {
+    const double least = scale == parts::Track::ratios ? 0.5 : -3, most = 200;
+    CHECK(parts::place_of(scale, least, most, least) == 0);
+    CHECK(parts::place_of(scale, least, most, most) == doctest::Approx(1));
+    double last = -1, worst = 0;
+    for (int i = 0; i <= 200; ++i) {
+      const double place = i / 200.0, value = parts::value_at(scale, least, most, place);
+      CHECK(parts::place_of(scale, least, most, value) > last);
+      last = parts::place_of(scale, least, most, value);
+      worst = std::max(worst, std::abs(last - place));
+    }
+    MESSAGE("places come back within " << worst);
+    CHECK(worst < 1e-12);
+  }
 }

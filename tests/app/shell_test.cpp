@@ -4,6 +4,7 @@
 #include <cmath>
 #include <set>
 
+#include "app/parts/scale.h"
 #include "core/outing/archive.h"
 #include "tests/app/stage.h"
 
@@ -27,8 +28,9 @@ void open_feedline(Stage& stage) {
 /// Where the slider's thumb stands, CSS px.
 float thumb_x(Stage& stage) {
   const mirror::Node node = stage.at("feedline.length_m");
+  const parts::Track track = parts::track_of(lever(L::feedline_length_m));
   return node.x + look::slider::kThumb +
-         (node.w - 2 * look::slider::kThumb) * float((node.now - node.least) / (node.most - node.least));
+         (node.w - 2 * look::slider::kThumb) * float(parts::place_of(track, node.least, node.most, node.now));
 }
 
 }  // namespace
@@ -75,10 +77,15 @@ TEST_CASE("a finger drags the thumb, every frame is computed anew, the whole dra
     stage.touch(PointerKind::up, from + 120, y);
     stage.settle();
     CHECK(moved == 10);
-    const double expected = before + 100.0 * 120 / double(node.w - 2 * look::slider::kThumb);
+    const Lever& row = lever(L::feedline_length_m);
+    const double moved_by = 120 / double(node.w - 2 * look::slider::kThumb);
+    const double expected =
+        parts::value_at(parts::track_of(row), row.least, row.most,
+                        parts::place_of(parts::track_of(row), row.least, row.most, before) + moved_by);
     MESSAGE("ratio " << ratio << ": dragged to " << length_m(stage) << " m, by the track's scale " << expected
                      << " m");
-    CHECK(std::abs(length_m(stage) - expected) <= 0.51);  // half a step of 0.5 m, and rounding of the drawn thumb
+    // half a step of 0.5 m, and where half a px of the drawn thumb stands at this place of the track
+    CHECK(std::abs(length_m(stage) - expected) <= 0.51);
     CHECK(stage.session().outlook()[R::feedline_power_to_antenna_w].value < watts);
     stage.press(Key::undo);
     CHECK(length_m(stage) == before);
@@ -103,18 +110,23 @@ TEST_CASE("a resting finger takes hold of the track, a tap on it goes straight t
   open_feedline(stage);
   const mirror::Node node = stage.at("feedline.length_m");
   const float y = node.y + node.h / 2, x = node.x + node.w * 0.75F;
+  const Lever& row = lever(L::feedline_length_m);
+  const auto at = [&](float px) {  // by the track's own scale
+    const double place = double(px - node.x - look::slider::kThumb) / double(node.w - 2 * look::slider::kThumb);
+    return parts::value_at(parts::track_of(row), row.least, row.most, place);
+  };
   stage.touch(PointerKind::down, x, y);
   for (int i = 0; i < 12; ++i) stage.frame();  // 200 ms
-  CHECK(length_m(stage) > 60);
+  CHECK(std::abs(length_m(stage) - at(x)) <= 0.51);
   stage.touch(PointerKind::up, x, y);
   stage.settle();
   stage.drag(node.x + node.w * 0.25F, y, node.x + node.w * 0.25F, y, 1, Device::mouse);
-  CHECK(length_m(stage) < 40);
+  CHECK(std::abs(length_m(stage) - at(node.x + node.w * 0.25F)) <= 0.51);
   stage.touch(PointerKind::down, x, y);
   stage.frame();
   stage.touch(PointerKind::up, x, y);
   stage.settle();
-  CHECK(length_m(stage) > 60);
+  CHECK(std::abs(length_m(stage) - at(x)) <= 0.51);
 }
 
 TEST_CASE("far from the track the drag is ten times finer") {

@@ -96,6 +96,42 @@ TEST_CASE("two windows that keep a thing at the same moment keep both") {
   CHECK(read_things(machine().records["things"]).things.size() == 2);
 }
 
+TEST_CASE("own things go out as a file and come in from one; what is here already is not doubled") {
+  std::string file;
+  {
+    Stage stage(1024, 768);
+    stage.open_sample();
+    to_things(stage);
+    CHECK(stage.find("things:save") == nullptr);
+    stage.tap("things:cable:keep");
+    stage.tap("things:battery:keep");
+    stage.tap("things:save");
+    CHECK(machine().saved_name == "my-own-things.json");
+    file = machine().saved_text;
+    CHECK(read_things(file).things.size() == 2);
+    const Outing before = stage.session().outing();
+    stage.shell().file_picked("my-own-things.json", file);
+    CHECK(stage.session().things().size() == 2);
+    CHECK(stage.session().notes.back().find("0 of 2") != std::string::npos);
+    CHECK(stage.session().outing() == before);
+  }
+  machine().records.erase("things");
+  Stage stage(390, 844);
+  stage.open_sample();
+  to_things(stage);
+  stage.tap("things:open");
+  CHECK(machine().asked_for_file);
+  stage.shell().file_picked("my-own-things.json", file);
+  stage.settle();
+  CHECK(stage.session().things() == read_things(file).things);
+  CHECK(read_things(machine().records["things"]).things.size() == 2);
+  for (const char* wrong : {"", "{}", "{\"groundsheet\": 1, \"kind\": \"things\", \"things\": 7}"}) {
+    stage.shell().file_picked("wrong.json", wrong);
+    CHECK(stage.session().things().size() == 2);
+    CHECK(!stage.session().notes.empty());
+  }
+}
+
 TEST_CASE("why and check end with their method and with themselves as text") {
   Stage stage(1024, 768);
   stage.open_sample();

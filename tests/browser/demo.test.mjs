@@ -14,8 +14,9 @@ const moves = [
   ['Battery', 'Battery capacity', 'power.lasts_until_min'],
   ['Radio', 'Transmit power', 'power.runtime_h'],
   ['Feed line', 'Feed line length', 'feedline.power_to_antenna_w'],
-  ['Antenna', 'Apex height', 'antenna.low_m'],
+  ['Antenna', 'Apex height', 'feedline.swr_at_radio'],
   ['Contacts', 'Usual pace', 'pace.expected_contacts'],
+  ['Clock', 'Leave by', 'pace.chance_of_target_pct'],
 ];
 
 /** Changes one thing and tells what the figure said before and says after. */
@@ -44,6 +45,10 @@ async function whole_demo(t, page, person) {
   for (const link of ['Sky', 'Safety', 'Kit']) {
     await person.press(new RegExp(`^${link},.* opens ${link}$`));
     await heading(link);
+    if (link === 'Sky') {
+      const far = await follows(page, 'sky.distance_km', () => person.write('Toward locator', 'JN48'));
+      t.diagnostic(`Toward locator: ${far.join(' → ')}`);
+    }
     if (link === 'Safety') await person.press(/^Power lines\./, 'checkbox');
     if (link === 'Kit') await follows(page, 'kit.weight_kg', () => person.press('Add a spare, Stakes'));
     await person.press('Overview');

@@ -150,6 +150,12 @@ test('the field card goes to paper as words, and to no screen', async (t) => {
   const paper = await poll(() => page.evaluate(() => globalThis.printed), 'the printing');
   for (const what of ['Quillet Meadow', 'Leave by', 'Feed line length', 'Before and while']) assert.ok(paper.includes(what), what);
   assert.equal(await page.evaluate(() => getComputedStyle(document.getElementById('paper')).display), 'none');
+  for (const format of ['A4', 'Letter']) {
+    const pages = (await page.pdf({ format, preferCSSPageSize: false })).toString('latin1').match(/\/Type\s*\/Page[^s]/g).length;
+    const letters = await page.evaluate(() => document.getElementById('paper').style.fontSize);
+    t.diagnostic(`${format}: ${pages} page with letters of ${letters}`);
+    assert.equal(pages, 1, format);
+  }
   await page.emulateMedia({ media: 'print' });
   assert.notEqual(await page.evaluate(() => getComputedStyle(document.getElementById('paper')).display), 'none');
   assert.equal(await page.evaluate(() => getComputedStyle(document.getElementById('stage')).display), 'none');

@@ -58,6 +58,10 @@ export function finger(page) {
     const hit = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
     return box.top >= 0 && box.bottom <= innerHeight && hit === one;
   });
+  // Whoever wants to scroll does not take hold of a handle: that would move it.
+  const beside_handles = (y) => page.evaluate(([places, at]) =>
+    places.find((x) => !document.elementFromPoint(x, at)?.matches('input[type=range]')) ?? places[0],
+  [[view.width - 20, 20, view.width / 2, view.width / 4], y]);
   async function reach(role, name) {
     const control = await found(page, role, name);
     for (let tries = 0; tries < 60; ++tries) {
@@ -66,7 +70,8 @@ export function finger(page) {
       const middle = view.height * 0.45;
       const wanted = box.y + box.height / 2 - middle;
       const by = Math.max(-220, Math.min(220, wanted));
-      await swipe(page, { x: view.width - 20, y: middle + by / 2 }, { x: view.width - 20, y: middle - by / 2 }, 10);
+      const from = middle + by / 2, x = await beside_handles(from);
+      await swipe(page, { x, y: from }, { x, y: middle - by / 2 }, 10);
       await still(page);
     }
     throw new Error(`no swipe brought the ${described[role]} ${name} into reach`);

@@ -54,10 +54,22 @@
     return element('section', '', ...inside);
   }
 
+  // On one page: with the largest letters, down to the smallest that can be read, that fit both A4 and US Letter.
+  const sheet_px = (254 / 25.4) * 96, largest_pt = 10, smallest_pt = 6;
+  function fit_one_page(paper) {
+    paper.classList.add('measured');
+    for (let letters_pt = largest_pt; letters_pt >= smallest_pt; letters_pt -= 0.25) {
+      paper.style.fontSize = `${letters_pt}pt`;
+      if (paper.scrollHeight <= sheet_px) break;
+    }
+    paper.classList.remove('measured');
+  }
+
   // The words stand in the page for as long as the printing takes; only paper shows them.
   function print({ title, parts }) {
     const paper = document.getElementById('paper');
     paper.replaceChildren(element('h1', title), ...parts.map(part_of));
+    fit_one_page(paper);
     const name = document.title;
     document.title = title;
     window.addEventListener('afterprint', () => (document.title = name), { once: true });

@@ -38,7 +38,11 @@ async function bytes(folder) {
     return { path, plain, small: stdout.length };
   }));
   const sum = (wanted) => sizes.filter(({ path }) => wanted(path)).reduce((all, { small }) => all + small, 0);
+  const kinds = [['program', /app\.\w+\.wasm$/], ['its loader', /app\.\w+\.js$/], ['scripts and style', /\.(js|css)$/], ['pages of words', /\.html$/], ['icons and manifest', /./]];
+  const parts = kinds.map(([name]) => [name, 0]);
+  for (const { path, small } of sizes) parts[kinds.findIndex(([, pattern]) => pattern.test(path))][1] += small;
   return {
+    parts,
     plain: sizes.reduce((all, { plain }) => all + plain, 0), small: sum(() => true),
     start: sum((path) => /index\.html$|\.(js|css|wasm)$/.test(path) && !/(sw|worker|kept)\.[\w.]*js$/.test(path)),
   };
@@ -47,6 +51,7 @@ async function bytes(folder) {
 test('first visit: bytes over the wire, brotli', async (t) => {
   const [ours, bare] = [await bytes(packed), await bytes(bare_page(t))];
   t.diagnostic(`the whole packed page: ${ours.plain} bytes, ${ours.small} as brotli, of which ${ours.start} before the first frame`);
+  t.diagnostic(ours.parts.map(([name, size]) => `${name} ${size}`).join(', '));
   t.diagnostic(`the bare page: ${bare.plain} bytes, ${bare.small} as brotli, of which ${bare.start} before the first frame`);
   // six seconds on a line of 1 Mbit/s, the slow end of what a town's edge has (common practice)
   assert.ok(ours.small < 750e3, 'a first visit stays under 750 kB');

@@ -306,3 +306,19 @@ TEST_CASE("evaluate: the loss curve is the plan's own matched loss") {
   CHECK(matched_loss_at_db(plan, 28) > matched_loss_at_db(plan, 14));
   CHECK(std::isnan(matched_loss_at_db(resolve(Outing{}.set), 14)));
 }
+
+// No law of a battery knows its hours to the minute: five minutes from three hours up.
+TEST_CASE("runtime: said to the minute below three hours, to five minutes from there") {
+  CHECK(say_reading(R::power_runtime_h, 2 + 17.0 / 60) == "2 h 17");
+  CHECK(say_reading(R::power_runtime_h, 3 + 12.0 / 60) == "3 h 10");
+  CHECK(say_reading(R::power_runtime_h, 3 + 58.0 / 60) == "4 h 00");
+  CHECK(speak_reading(R::power_runtime_h, 5 + 38.0 / 60) == "5 hours 40 minutes");
+  Figure figure;
+  figure.state = State::holds;
+  figure.low = 2 + 25.0 / 60;
+  figure.high = 5 + 38.0 / 60;
+  CHECK(say_range(R::power_runtime_h, figure) == "2 h 25 to 5 h 40");
+  figure.low = 3 + 58.0 / 60;
+  figure.high = 4.01;
+  CHECK(say_range(R::power_runtime_h, figure).empty());
+}

@@ -211,3 +211,18 @@ TEST_CASE("live: leap day, and past midnight") {
   CHECK(near(night.live.left_min, 40));
   CHECK(seen(outing, at(outing, 1801)).live.phase == Phase::after);  // four hours past leave-by
 }
+
+TEST_CASE("live: what is over is judged by when it ended: packing early leaves the battery time to spare") {
+  Outing outing =
+      test::also(test::whole_outing(), {{L::clock_leave_by_min, 1500.0}, {L::clock_utc_offset_min, 0.0}});
+  outing.date = "2026-06-13";
+  const Plan planned = resolve(outing);
+  REQUIRE(evaluate(planned)[R::power_spare_min].state == State::fails);
+  const double start = utc_s_of(planned, {}, planned[L::clock_arrive_min] + planned[L::clock_set_up_min]);
+  start_on_air(outing.happened, start);
+  end_on_air(outing.happened, start + 20 * 60);
+  const Outlook over = evaluate(resolve(outing), {start + 30 * 60, 0});
+  CHECK(over[R::power_spare_min].value > 0);
+  CHECK(over[R::power_spare_min].state != State::fails);
+  CHECK(over[R::power_spare_min].value == doctest::Approx(60 * over[R::power_runtime_h].value - 20).epsilon(1e-9));
+}
