@@ -16,6 +16,7 @@ void Session::changed() {
                     outing_.happened.on_air.empty() ? paces_ : own_paces(past_before(past_, outing_)), zone_};
   plan_ = resolve(outing_);
   sought_.reset();
+  turned_.reset();
   pinned_.reset();
   if (outing_.pinned) {
     Plan plan = resolve_pinned(outing_);
@@ -37,6 +38,12 @@ const std::optional<Remedy>& Session::remedy(R binds) const {
   if (!sought_ || sought_->binds != binds || !(sought_->style == style()))
     sought_ = Sought{binds, style(), cheapest_remedy(outing_, binds, style())};
   return sought_->found;
+}
+
+const std::vector<Answer>& Session::turned(const std::vector<L>& levers, const Goal& goal) const {
+  if (!turned_ || turned_->levers != levers || !(turned_->goal == goal) || !(turned_->style == style()))
+    turned_ = Turned{levers, goal, style(), turn_round(outing_, levers, goal, style())};
+  return turned_->found;
 }
 
 void Session::tick(const Now& now) {

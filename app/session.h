@@ -16,6 +16,7 @@
 #include "core/outing/past.h"
 #include "core/outing/remedy.h"
 #include "core/outing/settings.h"
+#include "core/outing/solve.h"
 #include "core/pace/tally.h"
 
 namespace gs {
@@ -74,6 +75,8 @@ class Session {
   const Style& style() const { return settings.style; }
   /// cheapest_remedy() of the plan as it is; sought once a change, as it tries many plans and is asked every frame.
   const std::optional<Remedy>& remedy(R binds) const;
+  /// turn_round() of the plan as it is, likewise; good until the next change.
+  const std::vector<Answer>& turned(const std::vector<L>& levers, const Goal& goal) const;
 
   // --- the person's own things (session_things.cpp)
   const std::vector<OwnThing>& things() const { return things_; }
@@ -185,6 +188,13 @@ class Session {
     std::optional<Remedy> found;
   };
   mutable std::optional<Sought> sought_;
+  struct Turned {
+    std::vector<L> levers;
+    Goal goal;
+    Style style;
+    std::vector<Answer> found;
+  };
+  mutable std::optional<Turned> turned_;
 
   void changed();
   void work_out_again();  // the same outing under other habits: nothing to save

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "app/parts/dial.h"
+#include "core/outing/lever_range.h"
 
 namespace gs::parts {
 
@@ -10,11 +11,6 @@ namespace type = look::type;
 namespace space = look::space;
 
 namespace {
-
-double most_of(const Lever& row, const Plan& plan) {
-  const double cap = row.cap ? row.cap(plan) : row.most;
-  return std::isfinite(cap) ? std::min(cap, row.most) : row.most;
-}
 
 bool differs_from_pin(const Session& session, L id) {
   const Plan* pinned = session.pinned_plan();
@@ -25,7 +21,7 @@ bool differs_from_pin(const Session& session, L id) {
 Dial dial_of(const Session& session, L id) {
   const Lever& row = lever(id);
   const Plan& plan = session.plan();
-  const double most = most_of(row, plan);
+  const double most = most_of(plan, id);
   Dial dial{.key = std::string(row.key),
             .row = row,
             .most = most,

@@ -24,6 +24,21 @@ std::string figure_spoken(R id, const Figure& figure, const Plan& plan, const St
   return text;
 }
 
+namespace {
+
+struct ChangeLook {
+  look::Delta delta;
+  ImU32 colour;
+};
+
+ChangeLook look_of(const look::Theme& theme, Change::Kind kind) {
+  if (kind == Change::Kind::better) return {look::Delta::better, theme.holds};
+  if (kind == Change::Kind::worse) return {look::Delta::worse, theme.fails};
+  return {look::Delta::same, theme.ink2};
+}
+
+}  // namespace
+
 void draw_change(look::Pen& pen, const look::Theme& theme, float x, float baseline, R id, const Change& change,
                  const Style& style, look::Align align) {
   const std::string text = say_change(id, change, style);
@@ -32,15 +47,10 @@ void draw_change(look::Pen& pen, const look::Theme& theme, float x, float baseli
   const float width = kSign + kSpace + pen.width(text, Face::bold, type::kLabel);
   if (align == look::Align::right) x -= width;
   if (align == look::Align::centre) x -= width / 2;
-  const look::Delta delta = change.kind == Change::Kind::better  ? look::Delta::better
-                            : change.kind == Change::Kind::worse ? look::Delta::worse
-                                                                 : look::Delta::same;
-  const bool still = change.kind == Change::Kind::same || change.kind == Change::Kind::other;
-  const ImU32 colour = delta == look::Delta::better  ? theme.holds
-                       : delta == look::Delta::worse ? theme.fails
-                                                     : theme.ink2;
+  const auto [delta, colour] = look_of(theme, change.kind);
   pen.delta(delta, x, baseline, colour);
-  pen.text(x + kSign + kSpace, baseline, text, still ? Face::regular : Face::bold, type::kLabel, colour);
+  pen.text(x + kSign + kSpace, baseline, text, delta == look::Delta::same ? Face::regular : Face::bold,
+           type::kLabel, colour);
 }
 
 int draw_change_in(look::Pen& pen, const look::Theme& theme, float x, float baseline, float room, R id,
@@ -52,9 +62,8 @@ int draw_change_in(look::Pen& pen, const look::Theme& theme, float x, float base
     draw_change(pen, theme, x, baseline, id, change, style);
     return 1;
   }
-  const bool better = change.kind == Change::Kind::better, worse = change.kind == Change::Kind::worse;
-  const ImU32 colour = better ? theme.holds : worse ? theme.fails : theme.ink2;
-  pen.delta(better ? look::Delta::better : worse ? look::Delta::worse : look::Delta::same, x, baseline, colour);
+  const auto [delta, colour] = look_of(theme, change.kind);
+  pen.delta(delta, x, baseline, colour);
   const std::vector<std::string_view> lines = pen.lines(text, room - kSign, Face::bold, type::kTick);
   for (std::size_t i = 0; i < lines.size(); ++i)
     pen.text(x + kSign, baseline + 17 * float(i), lines[i], Face::bold, type::kTick, colour);

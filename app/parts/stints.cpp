@@ -6,6 +6,7 @@
 #include "app/parts/scale.h"
 #include "app/parts/stepper.h"
 #include "app/parts/time_line.h"
+#include "core/outing/lever_range.h"
 
 namespace gs::parts {
 
@@ -76,7 +77,7 @@ std::optional<Stint> lever_of(Ui& ui, const Stint& stint, const std::string& key
     return with_value(stint, id, plan[id]);
   }
   const double step = step_at(row, *number);
-  const double most = row.cap && std::isfinite(row.cap(plan)) ? std::min(row.most, row.cap(plan)) : row.most;
+  const double most = most_of(plan, id);
   if (const auto wanted = stepper_row(ui, {at, std::string(row.name), say_lever(row, *number, ui.session.style()),
                                            *number, row.least, most, step}))
     changed = with_value(stint, id, snapped(row, most, *wanted, false));

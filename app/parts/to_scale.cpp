@@ -13,6 +13,7 @@
 #include "app/parts/scale.h"
 #include "app/parts/to_scale_parts.h"
 #include "app/parts/ui.h"
+#include "core/outing/lever_range.h"
 
 namespace gs::parts {
 
@@ -157,8 +158,7 @@ void draw_handle(Ui& ui, const Scene& scene, const SceneHandle& handle, const Fi
   const Drag* drag = ui.hand.drag(id);
   ui.pen.thumb(at, drag && !drag->ended);
   const Box box{at.x - 28, at.y - 28, 56, 56};
-  const double cap = row.cap ? row.cap(plan) : row.most;
-  const double most = std::isfinite(cap) ? std::min(cap, row.most) : row.most;
+  const double most = most_of(plan, handle.lever);
   mirror::Node record;
   record.role = mirror::Role::slider;
   record.id = id;

@@ -139,7 +139,7 @@ class Ui {
   void turn_keypad();   // the same, typed
   void turn_goals();    // what is to be reached, where more than one thing may be
   void turn_target();   // the value to reach
-  void turn_answers();  // a lever an answer, each taken by a tap
+  void turn_answers();  // turn_answers.cpp: a lever an answer, each taken by a tap
   void turn_choices();  // which levers may change, and the way back
   void fits_target();   // what_fits.cpp: tree, stake and band that every kind is held against
   void fits_answers();  // every kind, whether it fits, taken by a tap

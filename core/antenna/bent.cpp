@@ -4,6 +4,7 @@
 #include <limits>
 
 #include "core/antenna/emf.h"
+#include "core/antenna/resonance.h"
 #include "core/units.h"
 
 namespace gs::antenna {
@@ -11,7 +12,6 @@ namespace {
 
 using Complex = std::complex<double>;
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
-constexpr double kEta = 376.730313668;  // impedance of free space, ohm
 
 // Gauss and Legendre, ten points on -1 to 1: Abramowitz and Stegun, table 25.4.
 constexpr double kAt[] = {0.148874338981631, 0.433395394129247, 0.679409568299024, 0.865063366688985,
@@ -47,19 +47,13 @@ Complex between_halves_ohm(double half, double cosine) {
       },
       0, half);
   const double at_feed = std::sin(half);
-  return Complex(0, kEta / (4 * kPi)) * (2.0 * sum) / (at_feed * at_feed);
+  return Complex(0, kFreeSpaceOhm / (4 * kPi)) * (2.0 * sum) / (at_feed * at_feed);
 }
 
 /// The resonance next to half a wave, in wavelengths.
 double resonant_waves_bent(double radius_waves, double between_deg) {
-  double low = 0.3, high = 0.6;
-  if (!(bent_dipole_ohm(low, radius_waves, between_deg).imag() < 0)) return kNone;
-  if (!(bent_dipole_ohm(high, radius_waves, between_deg).imag() > 0)) return kNone;
-  for (int i = 0; i < 40; ++i) {
-    const double middle = (low + high) / 2;
-    (bent_dipole_ohm(middle, radius_waves, between_deg).imag() < 0 ? low : high) = middle;
-  }
-  return (low + high) / 2;
+  return resonance_between(0.3, 0.6,
+                           [&](double waves) { return bent_dipole_ohm(waves, radius_waves, between_deg).imag(); });
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/antenna/resonance.h"
 #include "core/units.h"
 
 namespace gs::antenna {
@@ -11,7 +12,6 @@ namespace {
 using Complex = std::complex<double>;
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 constexpr double kEuler = 0.57721566490153286;
-constexpr double kEta = 376.730313668;  // impedance of free space, ohm
 constexpr double kSeriesBelow = 2;
 
 bool above_0(double x) { return x > 0 && std::isfinite(x); }
@@ -65,18 +65,13 @@ Complex dipole_ohm(double length_waves, double radius_waves) {
   const double x =
       2 * si + std::cos(kl) * (2 * si - si2) - std::sin(kl) * (2 * ci - ci2 - cosine_integral(2 * ka * ka / kl));
   const double at_feed = std::sin(kl / 2) * std::sin(kl / 2);
-  return Complex(kEta / (2 * kPi) * r, kEta / (4 * kPi) * x) / at_feed;
+  return Complex(kFreeSpaceOhm / (2 * kPi) * r, kFreeSpaceOhm / (4 * kPi) * x) / at_feed;
 }
 
 double resonant_waves(double radius_waves) {
   if (!above_0(radius_waves)) return kNone;
-  double low = 0.3, high = 0.5;  // below half a wave the reactance rises with length
-  if (!(dipole_ohm(low, radius_waves).imag() < 0) || !(dipole_ohm(high, radius_waves).imag() > 0)) return kNone;
-  for (int i = 0; i < 60; ++i) {
-    const double middle = (low + high) / 2;
-    (dipole_ohm(middle, radius_waves).imag() < 0 ? low : high) = middle;
-  }
-  return (low + high) / 2;
+  // below half a wave the reactance rises with length
+  return resonance_between(0.3, 0.5, [&](double waves) { return dipole_ohm(waves, radius_waves).imag(); });
 }
 
 Complex mutual_ohm(double apart_waves) {
@@ -85,7 +80,7 @@ Complex mutual_ohm(double apart_waves) {
   const double k = 2 * kPi, slant = std::hypot(apart_waves, kLength);
   const double u0 = k * apart_waves, u1 = k * (slant + kLength);
   const double u2 = k * apart_waves * apart_waves / (slant + kLength);  // slant - length without losing its digits
-  return kEta / (4 * kPi) *
+  return kFreeSpaceOhm / (4 * kPi) *
          Complex(2 * cosine_integral(u0) - cosine_integral(u1) - cosine_integral(u2),
                  -(2 * sine_integral(u0) - sine_integral(u1) - sine_integral(u2)));
 }

@@ -5,6 +5,9 @@
 
 namespace gs::antenna {
 
+/// Impedance of free space, ohm. Source: CODATA (memory).
+inline constexpr double kFreeSpaceOhm = 376.730313668;
+
 // Lengths in wavelengths. Impossible input (not finite, not above 0) gets NaN.
 
 /// Sine and cosine integral, x > 0: series below 2, continued fraction above; to 1e-12. Source: Abramowitz and

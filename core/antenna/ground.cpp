@@ -3,6 +3,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/antenna/emf.h"
 #include "core/units.h"
 
 namespace gs::antenna {
@@ -10,7 +11,7 @@ namespace {
 
 using Complex = std::complex<double>;
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
-constexpr double kEpsilon0 = 8.8541878128e-12, kEta = 376.730313668;
+constexpr double kEpsilon0 = 8.8541878128e-12;
 constexpr double kHalfWaveOhm = 73.13, kHalfWaveDirectivity = 1.643;
 
 bool sound(const Ground& ground, double frequency_mhz) {
@@ -30,9 +31,9 @@ struct Slab {
   Complex magnetic, electric;
 };
 Slab slab(Complex eps, double kr, Complex kz, bool perfect) {
-  const Complex te = kEta / kz, tm = kEta * kz;
+  const Complex te = kFreeSpaceOhm / kz, tm = kFreeSpaceOhm * kz;
   if (perfect) return {-tm, -te};
-  const Complex k2 = down(eps - kr * kr), te2 = kEta / k2, tm2 = kEta * k2 / eps;
+  const Complex k2 = down(eps - kr * kr), te2 = kFreeSpaceOhm / k2, tm2 = kFreeSpaceOhm * k2 / eps;
   return {tm * ((tm2 - tm) / (tm2 + tm)), te * ((te2 - te) / (te2 + te))};
 }
 

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/antenna/emf.h"
+#include "core/antenna/resonance.h"
 #include "core/units.h"
 
 namespace gs::antenna {
@@ -13,8 +15,7 @@ namespace {
 using Complex = std::complex<double>;
 using Three = std::array<Complex, 3>;
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
-constexpr double kEta = 376.730313668;  // impedance of free space, ohm
-constexpr double kWave = 2 * kPi;       // lengths are in wavelengths
+constexpr double kWave = 2 * kPi;  // lengths are in wavelengths
 
 /// Gauss-Legendre, eight points, right half (Abramowitz and Stegun, table 25.4; memory).
 constexpr std::array<double, 4> kNodes = {0.1834346424956498, 0.5255324099163290, 0.7966664774136267,
@@ -79,8 +80,8 @@ Complex three_term_ohm(double length_waves, double radius_waves) {
   const Complex to_third_1(0, at_middle[0].imag() / here[2]), to_third_2(0, at_middle[1].imag() / here[2]);
   const Complex own_3 = at_middle[2] / here[2];
   // a1 own_1 = e/2,  a2 own_2 = C,  a1 to_third_1 + a2 to_third_2 + a3 own_3 = 0, and at the end
-  // a1 V1 + a2 V2 + a3 V3 = e/2 sin kh + C cos kh, with e = -j 4 pi / eta for a volt.
-  const Complex half_source(0, -2 * kPi / kEta);
+  // a1 V1 + a2 V2 + a3 V3 = e/2 sin kh + C cos kh, with e = -j 4 pi over the impedance of free space for a volt.
+  const Complex half_source(0, -2 * kPi / kFreeSpaceOhm);
   const Complex a1 = half_source / own_1;
   const double sine = std::sin(kWave * half), cosine = std::cos(kWave * half);
   const Complex a2 = (half_source * sine - a1 * (end[0] - end[2] * to_third_1 / own_3)) /
@@ -90,18 +91,7 @@ Complex three_term_ohm(double length_waves, double radius_waves) {
 }
 
 double three_term_resonant_waves(double radius_waves) {
-  double low = 0.4, high = 0.5;
-  double x_low = three_term_ohm(low, radius_waves).imag(), x_high = three_term_ohm(high, radius_waves).imag();
-  if (!(x_low < 0 && x_high > 0)) return kNone;
-  constexpr double kCloseEnough = 1e-9;
-  for (int i = 0; i < 40 && high - low > kCloseEnough; ++i) {  // nearly straight here: a chord finds it in a few
-    const double at = low - x_low * (high - low) / (x_high - x_low);
-    const double x = three_term_ohm(at, radius_waves).imag();
-    if (std::abs(x) < kCloseEnough) return at;
-    (x < 0 ? low : high) = at;
-    (x < 0 ? x_low : x_high) = x;
-  }
-  return (low + high) / 2;
+  return resonance_between(0.4, 0.5, [&](double waves) { return three_term_ohm(waves, radius_waves).imag(); });
 }
 
 }  // namespace gs::antenna

@@ -57,9 +57,8 @@ double against_full_size_db(double efficiency);
 inline constexpr double kDbPerSUnit = 6;
 
 /// Gain straight up of an untuned 5 m whip on a jeep's rear corner, dBi: -70 + 55 log10 f, measured from 4 to 8
-/// MHz,
-/// +-6 dB; NaN outside. Tied forward over the hood 3 dB more, leant 30 degrees away 10 dB more (+-4). Source: IEEE
-/// Trans. Vehicular Technology VT-19 (1970) 230-236, abstract.
+/// MHz, +-6 dB; NaN outside. Tied forward over the hood 3 dB more, leant 30 degrees away 10 dB more (+-4). Source:
+/// IEEE Trans. Vehicular Technology VT-19 (1970) 230-236, abstract.
 double whip_zenith_dbi(double frequency_mhz);
 inline constexpr double kWhipLeantDb = 10;
 

@@ -40,7 +40,7 @@ void space(const Plan& plan, const antenna::Kind& kind, const Style& style, std:
   }
 }
 
-void obstacle(const Outlook& outlook, const Style& style, std::vector<Finding>& found) {
+void obstacle(const Plan& plan, const Outlook& outlook, const Style& style, std::vector<Finding>& found) {
   const Figure& over = outlook[R::antenna_clears_m];
   if (over.doubt == Doubt::no_wire_there) {
     found.push_back({State::none, "No wire passes over the obstacle."});
@@ -48,8 +48,8 @@ void obstacle(const Outlook& outlook, const Style& style, std::vector<Finding>& 
     found.push_back({State::fails, "The wire runs into the obstacle, " + metres(-over.value, style) +
                                        " under its top: higher, another direction, or lift the end."});
   } else if (std::isfinite(over.value)) {
-    constexpr double kAtEaseM = 1;  // as much as what fits wants in hand
-    found.push_back({over.value < kAtEaseM ? State::tight : State::holds,
+    // it counts as what fits does, by the person's own limit and ease
+    found.push_back({judge(plan, R::antenna_fits_m, over.value).state,
                      "The wire passes " + metres(over.value, style) +
                          " over the obstacle when taut; sag and wind take some of it."});
   }
@@ -141,7 +141,7 @@ std::vector<Finding> antenna_findings(const Plan& plan, const Outlook& outlook, 
   std::vector<Finding> found{power_line_finding(plan, style)};
   if (const antenna::Kind* kind = antenna_kind(plan)) {
     space(plan, *kind, style, found);
-    obstacle(outlook, style, found);
+    obstacle(plan, outlook, style, found);
     trimming(plan, outlook, style, found);
     good_match(plan, *kind, outlook, style, found);
     more_radials(plan, *kind, style, found);

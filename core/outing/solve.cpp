@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/outing/lever_range.h"
 #include "core/outing/trial.h"
 
 namespace gs {
@@ -11,11 +12,6 @@ namespace {
 
 /// Rounding may put a value that just reaches it a hair short.
 double hair(double wanted) { return 1e-9 * (1 + std::abs(wanted)); }
-
-double most_of(const Lever& row, const Plan& plan) {
-  const double cap = row.cap ? row.cap(plan) : row.most;
-  return std::isfinite(cap) ? std::clamp(cap, row.least, row.most) : row.most;
-}
 
 /// A lever moved about in one outing, everything else as it is.
 class Tried {
@@ -42,10 +38,6 @@ class Tried {
   L id_;
   Goal goal_;
 };
-
-std::string goal_text(const Goal& goal, double value, const Style& style) {
-  return say_quantity(value, reading(goal.reading).unit, reading(goal.reading).digits, style);
-}
 
 /// Between a value that reaches the goal and one that does not, the printed value nearest the second that does.
 double just(Tried& tried, const Lever& row, double good, double bad) {
@@ -120,7 +112,7 @@ Beyond beyond(Tried& tried, const Lever& row, double most, const Goal& goal, dou
 
 Answer by_number(const Outing& outing, const Plan& plan, const Goal& goal, const Style& style, Answer answer) {
   const Lever& row = lever(answer.lever);
-  const double least = row.least, most = most_of(row, plan), now = plan[answer.lever];
+  const double least = row.least, most = most_of(plan, answer.lever), now = plan[answer.lever];
   Tried tried(outing, answer.lever, goal);
   const bool at_least = tried.reaches(least), at_most = tried.reaches(most), at_now = tried.reaches(now);
   double value = now;
@@ -140,7 +132,7 @@ Answer by_number(const Outing& outing, const Plan& plan, const Goal& goal, const
     const double best = high_is_best ? high.value : low.value;
     if (!std::isfinite(best)) return none(std::move(answer), reason(plan, goal.reading, high, style));
     return none(std::move(answer), "not even " + say_lever(row, high_is_best ? most : least, style) +
-                                       " does: " + goal_text(goal, best, style));
+                                       " does: " + say_reading(goal.reading, best, style));
   }
   answer.value = value;
   answer.said = say_lever(row, value, style);

@@ -14,6 +14,7 @@ namespace gs {
 struct Goal {
   R reading;
   double wanted;
+  bool operator==(const Goal&) const = default;
 };
 bool reaches(const Outlook& outlook, const Goal& goal);
 

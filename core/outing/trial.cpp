@@ -4,6 +4,8 @@
 #include <cmath>
 #include <utility>
 
+#include "core/outing/lever_range.h"
+
 namespace gs {
 namespace {
 
@@ -98,12 +100,10 @@ std::vector<Trial> what_ifs(const Outing& outing, const Style& style) {
   for (const StepOf& step : kSteps) {
     if (!plan.has(step.id)) continue;
     const Lever& row = lever(step.id);
-    const double cap = row.cap ? row.cap(plan) : row.most;
     double value = plan[step.id] * step.factor + step.plus;
     const double grid =
         step.factor == 1 ? row.step : std::pow(10, std::floor(std::log10(std::max(value, 1e-9))) - 1);
-    value = std::clamp(std::round(value / grid) * grid, row.least,
-                       std::isfinite(cap) ? std::min(cap, row.most) : row.most);
+    value = std::clamp(std::round(value / grid) * grid, row.least, most_of(plan, step.id));
     if (step.id == L::pace_target) value = std::max(1.0, std::round(value));
     if (value == plan[step.id]) continue;
     Trial trial = tried(outing, std::string(row.key) + (value < plan[step.id] ? ":less" : ":more"),

@@ -147,12 +147,11 @@ std::string cable_source(const FeedlineJoin& join) {
   return text;
 }
 
-/// What an error of a tenth in the lever that matters most does to the reading.
-std::string if_wrong(R id, const Plan& plan, const Style& style) {
+/// What an error of a tenth in the lever that matters most does to the reading; `now`: what it is.
+std::string if_wrong(R id, const Plan& plan, double now, const Style& style) {
   constexpr L kCandidates[] = {L::feedline_length_m, L::feedline_roll_loss_pct, L::feedline_measured_swr,
                                L::antenna_feed_r_ohm, L::radio_transmit_power_w};
   const Reading& row = reading(id);
-  const double now = evaluate(plan)[id].value;
   if (!std::isfinite(now)) return {};
   L most = L::count;
   Figure worst{};
@@ -333,11 +332,14 @@ Why why(R id, const Plan& plan, const Style& style) {
       result.formula = row.formula;
       result.assumes = row.assumes;
       for (const L lever_id : row.rests_on) lines.lever_line(lever_id);
-      if (std::isfinite(outlook[id].value))
+      if (row.in_words && std::isfinite(outlook[id].value))
+        result.lines.push_back(
+            {std::string(row.name), {say_reading(id, outlook[id].value, style), ""}, Mark::computed, true});
+      else if (std::isfinite(outlook[id].value))
         lines.follows(std::string(row.name), outlook[id].value, row.unit, row.digits);
       break;
   }
-  result.if_wrong = if_wrong(id, plan, style);
+  result.if_wrong = if_wrong(id, plan, outlook[id].value, style);
   return result;
 }
 
