@@ -58,9 +58,14 @@ void Ui::end_scroll() {
   }
   pen.pop_clip();
   if (scroll_focus) {
-    hand.scroll_to(state.id, std::clamp(offset + *scroll_focus, 0.0F, most));
+    const float to = std::clamp(offset + *scroll_focus, 0.0F, most);
     scroll_focus.reset();
-    wake_at(now_s);
+    if (std::abs(to - offset) > kUnseenPx) {
+      hand.scroll_to(state.id, to);
+      wake_at(now_s);
+    } else {
+      focus_in_sight = true;  // as far as it goes
+    }
   }
 }
 
@@ -114,8 +119,15 @@ bool Ui::target(Node record, Box box, float radius, Target::Kind kind, Box thumb
     std::optional<float> off;
     if (!scrolls_.empty()) {
       const Box& area = scrolls_.back().box;
-      if (box.y < area.y) off = box.y - area.y - 8;
-      if (box.bottom() > area.bottom()) off = box.bottom() - area.bottom() + 8;
+      constexpr float kAir = 8;
+      if (box.h + 2 * kAir > area.h) {
+        // higher than its window: its head at the top, or each end would call the other back
+        if (std::abs(box.y - area.y) > 1) off = box.y - area.y;
+      } else if (box.y < area.y) {
+        off = box.y - area.y - kAir;
+      } else if (box.bottom() > area.bottom()) {
+        off = box.bottom() - area.bottom() + kAir;
+      }
     }
     focus_in_sight = !off;
     if (show_focus && off) scroll_focus = off;
