@@ -15,7 +15,7 @@ void Session::changed() {
   outing_.habits = {settings.licence, settings.usual,
                     outing_.happened.on_air.empty() ? paces_ : own_paces(past_before(past_, outing_)), zone_};
   plan_ = resolve(outing_);
-  sought_.reset();
+  sought_.fresh = false;
   turned_.reset();
   pinned_.reset();
   if (outing_.pinned) {
@@ -35,9 +35,9 @@ void Session::work_out_again() {
 }
 
 const std::optional<Remedy>& Session::remedy(R binds) const {
-  if (!sought_ || sought_->binds != binds || !(sought_->style == style()))
-    sought_ = Sought{binds, style(), cheapest_remedy(outing_, binds, style())};
-  return sought_->found;
+  if (!sought_.fresh || sought_.binds != binds || !(sought_.style == style()))
+    sought_ = Sought{true, binds, style(), cheapest_remedy(outing_, binds, style())};
+  return sought_.found;
 }
 
 const std::vector<Answer>& Session::turned(const std::vector<L>& levers, const Goal& goal) const {

@@ -75,6 +75,8 @@ class Session {
   const Style& style() const { return settings.style; }
   /// cheapest_remedy() of the plan as it is; sought once a change, as it tries many plans and is asked every frame.
   const std::optional<Remedy>& remedy(R binds) const;
+  /// What remedy() found last, however the plan changed since: for a drag, whose every step would seek anew.
+  const std::optional<Remedy>& last_remedy() const { return sought_.found; }
   /// turn_round() of the plan as it is, likewise; good until the next change.
   const std::vector<Answer>& turned(const std::vector<L>& levers, const Goal& goal) const;
 
@@ -183,11 +185,12 @@ class Session {
     Outlook outlook;
   };
   struct Sought {
-    R binds;
+    bool fresh = false;  // of the plan as it is
+    R binds = R::count;
     Style style;
     std::optional<Remedy> found;
   };
-  mutable std::optional<Sought> sought_;
+  mutable Sought sought_;
   struct Turned {
     std::vector<L> levers;
     Goal goal;
