@@ -108,13 +108,13 @@ const time_frames = (page) => page.evaluate(() => {
 
 const steps = 120;
 
-/** Drags a slider with the mouse, one step a frame; gives the frames after which its value was another. */
+/** Drags a slider with the mouse there and back, one step a frame; gives the frames after which its value was another. */
 async function drag(page, { from, to, y }) {
   await page.mouse.move(from, y);
   await page.mouse.down();
   await time_frames(page);
   for (let i = 1; i <= steps; ++i) {
-    await page.mouse.move(from + ((to - from) * i) / steps, y);
+    await page.mouse.move(from + (to - from) * (1 - Math.abs(1 - (2 * i) / steps)), y);
     await page.evaluate(() => new Promise((done) => globalThis.plain_frame(() => globalThis.plain_frame(done))));
   }
   const all = await page.evaluate(() => globalThis.drag);
@@ -130,7 +130,7 @@ async function drag_ours(t, browser, address) {
   }
   const slider = page.getByRole('slider', { name: 'Feed line length' });
   await slider.waitFor();
-  await slider.fill('5');
+  await slider.fill('95');
   await still(page);
   const read = () => {
     const { text_of } = globalThis.groundsheet.mirror;
@@ -140,8 +140,10 @@ async function drag_ours(t, browser, address) {
   await page.evaluate(`globalThis.look = ${read}`);
   const box = await slider.boundingBox();
   const ends = 21; // half a thumb: the track begins and ends there
-  const at = (metres) => box.x + ends + ((box.width - 2 * ends) * metres) / 100;
-  const frames = await drag(page, { from: at(5), to: at(95), y: box.y + box.height / 2 });
+  const place_of = (metres) => Math.log1p((20 * metres) / 100) / Math.log1p(20); // the track gives the low end more room
+  const at = (metres) => box.x + ends + (box.width - 2 * ends) * place_of(metres);
+  // there each move is more than the half metre of a step
+  const frames = await drag(page, { from: at(95), to: at(40), y: box.y + box.height / 2 });
   await still(page);
   // What each frame showed is what stands there once all is quiet: no figure lags behind the thumb.
   for (const frame of frames.filter((_, i) => i % 8 === 0)) {
