@@ -15,8 +15,10 @@ void Session::changed() {
   outing_.habits = {settings.licence, settings.usual,
                     outing_.happened.on_air.empty() ? paces_ : own_paces(past_before(past_, outing_)), zone_};
   plan_ = resolve(outing_);
-  sought_.fresh = false;
-  turned_.reset();
+  remedy_.forget();
+  turned_.forget();
+  rolls_.forget();
+  what_ifs_.forget();
   pinned_.reset();
   if (outing_.pinned) {
     Plan plan = resolve_pinned(outing_);
@@ -35,15 +37,19 @@ void Session::work_out_again() {
 }
 
 const std::optional<Remedy>& Session::remedy(R binds) const {
-  if (!sought_.fresh || sought_.binds != binds || !(sought_.style == style()))
-    sought_ = Sought{true, binds, style(), cheapest_remedy(outing_, binds, style())};
-  return sought_.found;
+  return remedy_.of({binds, style()}, [&] { return cheapest_remedy(outing_, binds, style()); });
 }
 
 const std::vector<Answer>& Session::turned(const std::vector<L>& levers, const Goal& goal) const {
-  if (!turned_ || turned_->levers != levers || !(turned_->goal == goal) || !(turned_->style == style()))
-    turned_ = Turned{levers, goal, style(), turn_round(outing_, levers, goal, style())};
-  return turned_->found;
+  return turned_.of({levers, goal, style()}, [&] { return turn_round(outing_, levers, goal, style()); });
+}
+
+const std::vector<Trial>& Session::rolls() const {
+  return rolls_.of(style(), [&] { return other_rolls(outing_, style()); });
+}
+
+const std::vector<Trial>& Session::what_ifs() const {
+  return what_ifs_.of(style(), [&] { return gs::what_ifs(outing_, style()); });
 }
 
 void Session::tick(const Now& now) {

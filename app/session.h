@@ -5,9 +5,11 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <tuple>
 #include <utility>
 #include <vector>
 
+#include "app/once.h"
 #include "app/shelf.h"
 #include "core/outing/checks.h"
 #include "core/outing/history.h"
@@ -17,6 +19,7 @@
 #include "core/outing/remedy.h"
 #include "core/outing/settings.h"
 #include "core/outing/solve.h"
+#include "core/outing/trial.h"
 #include "core/pace/tally.h"
 
 namespace gs {
@@ -73,12 +76,13 @@ class Session {
   const Plan* pinned_plan() const { return pinned_ ? &pinned_->plan : nullptr; }
   const Outlook* pinned_outlook() const { return pinned_ ? &pinned_->outlook : nullptr; }
   const Style& style() const { return settings.style; }
-  /// cheapest_remedy() of the plan as it is; sought once a change, as it tries many plans and is asked every frame.
-  const std::optional<Remedy>& remedy(R binds) const;
+  // What is sought by trying many plans: once a change, as it is asked in every frame.
+  const std::optional<Remedy>& remedy(R binds) const;  // cheapest_remedy() of the plan as it is
   /// What remedy() found last, however the plan changed since: for a drag, whose every step would seek anew.
-  const std::optional<Remedy>& last_remedy() const { return sought_.found; }
-  /// turn_round() of the plan as it is, likewise; good until the next change.
-  const std::vector<Answer>& turned(const std::vector<L>& levers, const Goal& goal) const;
+  const std::optional<Remedy>& last_remedy() const { return remedy_.last(); }
+  const std::vector<Answer>& turned(const std::vector<L>& levers, const Goal& goal) const;  // turn_round()
+  const std::vector<Trial>& rolls() const;                                                  // other_rolls()
+  const std::vector<Trial>& what_ifs() const;
 
   // --- the person's own things (session_things.cpp)
   const std::vector<OwnThing>& things() const { return things_; }
@@ -184,20 +188,9 @@ class Session {
     Plan plan;
     Outlook outlook;
   };
-  struct Sought {
-    bool fresh = false;  // of the plan as it is
-    R binds = R::count;
-    Style style;
-    std::optional<Remedy> found;
-  };
-  mutable Sought sought_;
-  struct Turned {
-    std::vector<L> levers;
-    Goal goal;
-    Style style;
-    std::vector<Answer> found;
-  };
-  mutable std::optional<Turned> turned_;
+  mutable Once<std::pair<R, Style>, std::optional<Remedy>> remedy_;
+  mutable Once<std::tuple<std::vector<L>, Goal, Style>, std::vector<Answer>> turned_;
+  mutable Once<Style, std::vector<Trial>> rolls_, what_ifs_;
 
   void changed();
   void work_out_again();  // the same outing under other habits: nothing to save

@@ -8,8 +8,6 @@
 
 namespace gs::parts {
 
-inline constexpr std::array<Link, 6> kChain{Link::battery, Link::radio, Link::feedline,
-                                            Link::antenna, Link::sky,   Link::contacts};
 inline constexpr std::array<Link, 3> kBeside{Link::safety, Link::clock, Link::kit};
 
 struct Cell {

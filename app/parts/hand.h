@@ -62,6 +62,7 @@ class Hand {
   /// The press was used up by holding: no tap follows.
   void use_up() { used_up_ = true; }
   const Drag* drag(std::string_view id) const { return drag_id_ == id ? &drag_ : nullptr; }
+  bool dragging() const { return !drag_id_.empty(); }
   int gesture() const { return gesture_; }
   const std::vector<Target>& targets() const { return targets_; }
   bool pressing() const { return mode_ != Mode::idle; }

@@ -31,7 +31,7 @@ std::string what_it_is(const Trial& trial, const Style& style) {
 }  // namespace
 
 void Ui::rolls(int most) {
-  const std::vector<Trial> trials = other_rolls(session.outing(), session.style());
+  const std::vector<Trial>& trials = session.rolls();
   const Outlook& out = session.outlook();
   const Figure& now = out[R::feedline_power_to_antenna_w];
   if (trials.empty() || now.state == State::unknown) return;

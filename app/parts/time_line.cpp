@@ -109,9 +109,7 @@ void Ui::time_line() {
   const bool midnight_above = !stacked && midnight_mid - midnight_half > leave_right + 8;
   if (!std::isnan(midnight) && !midnight_above) gap(22);
   const Box box = take(92);
-  const auto x_of = [&](double minute) {
-    return box.x + box.w * float(std::clamp((minute - from) / (to - from), 0.0, 1.0));
-  };
+  const auto x_of = [&](double minute) { return box.x + box.w * share_of(minute); };
   const float top = box.y + 30, height = 32, foot = top + height;
   const auto hatched = [&](double a, double b) {
     const Box part{x_of(a), top, x_of(b) - x_of(a), height};

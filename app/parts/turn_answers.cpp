@@ -16,8 +16,6 @@ namespace type = look::type;
 
 namespace {
 
-constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::antenna, Link::sky, Link::contacts};
-
 /// "12 to 14 Ah": the unit once where both have the same.
 std::string change_text(const std::string& before, const std::string& after) {
   if (before == after) return after;

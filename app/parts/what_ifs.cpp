@@ -119,8 +119,8 @@ void trial_row(Ui& ui, const Trial& trial) {
 
 void Ui::what_ifs(int most, const std::optional<Remedy>& cheapest) {
   const bool by_chance = session.outlook()[R::pace_chance_of_target_pct].state != State::unknown;
-  std::vector<Trial> trials;
-  if (by_chance) trials = gs::what_ifs(session.outing(), session.style());
+  static const std::vector<Trial> kNone;
+  const std::vector<Trial>& trials = by_chance ? session.what_ifs() : kNone;
   if (trials.empty() && !cheapest) return;
   section("What if", "what-if");
   if (w > 270)

@@ -114,9 +114,8 @@ void turn_offer(Ui& ui, const LinkSheet& sheet) {
 void offer_remedy(Ui& ui, L id) {
   const R binds = verdict(ui.session.plan(), ui.session.outlook(), ui.session.style()).binds;
   if (binds == R::count) return;
-  // while its slider is dragged the offer stays as it stood: seeking takes longer than all else in a frame
-  const bool dragged = ui.hand.drag(lever(id).key) != nullptr;
-  const std::optional<Remedy>& found = dragged ? ui.session.last_remedy() : ui.session.remedy(binds);
+  // while anything is dragged the offer stays as it stood: seeking takes longer than all else in a frame
+  const std::optional<Remedy>& found = ui.hand.dragging() ? ui.session.last_remedy() : ui.session.remedy(binds);
   if (!found || found->lever != id) return;
   const Remedy remedy = *found;
   const std::string words = remedy.words + (remedy.gains.empty() ? "" : ", " + remedy.gains);

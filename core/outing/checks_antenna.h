@@ -23,6 +23,23 @@ std::span<const Check> band_checks();
 std::span<const Option> kind_options();
 std::span<const Option> wire_options();
 
+inline constexpr Lever kKind{.key = "kind",
+                             .name = "Antenna",
+                             .link = Link::antenna,
+                             .kind = gs::Kind::choice,
+                             .options = kind_options,
+                             .source = "the antenna catalogue"};
+/// Bare or insulated, bare where nothing is said.
+constexpr Lever wire_row(std::string_view source) {
+  return {.key = "wire",
+          .name = "Wire",
+          .link = Link::antenna,
+          .kind = gs::Kind::choice,
+          .options = wire_options,
+          .usual = [](const Plan&) { return 0.0; },
+          .source = source};
+}
+
 /// A number that is asked for. `usual` null: the person must give it, or may leave it out where the check says so.
 constexpr Lever asked(std::string_view key, std::string_view name, Unit unit, int digits, double least, double most,
                       double step, std::string_view source, double (*usual)(const Plan&) = nullptr) {

@@ -11,7 +11,6 @@
 namespace gs::antenna_rows {
 namespace {
 
-double bare(const Plan&) { return 0; }
 double thin_wire(const Plan&) { return antenna::Setup{}.wire_diameter_m; }
 double right_angle(const Plan&) { return 90; }
 
@@ -21,19 +20,8 @@ constexpr Lever band_row(std::string_view key, std::string_view name, std::strin
   return asked(key, name, Unit::megahertz, 3, 1.8, 54, 0.05, source);
 }
 const CheckInput kBandsInputs[] = {
-    {{.key = "kind",
-      .name = "Antenna",
-      .link = Link::antenna,
-      .kind = Kind::choice,
-      .options = kind_options,
-      .source = "the antenna catalogue"}},
-    {{.key = "wire",
-      .name = "Wire",
-      .link = Link::antenna,
-      .kind = Kind::choice,
-      .options = wire_options,
-      .usual = bare,
-      .source = "usual value: bare; insulated wire 3 % shorter, second hand"}},
+    {kKind},
+    {wire_row("usual value: bare; insulated wire 3 % shorter, second hand")},
     {band_row("first_mhz", "Band", "the middle of what you use")},
     {band_row("second_mhz", "Second band", "may be left out")},
     {band_row("third_mhz", "Third band", "may be left out")},

@@ -7,23 +7,10 @@
 namespace gs::antenna_rows {
 namespace {
 
-double first_option(const Plan&) { return 0; }
 double third(const Plan&) { return 3; }
 
-constexpr Lever kKind{.key = "kind",
-                      .name = "Antenna",
-                      .link = Link::antenna,
-                      .kind = Kind::choice,
-                      .options = kind_options,
-                      .source = "the antenna catalogue"};
-constexpr Lever kWire{
-    .key = "wire",
-    .name = "Wire",
-    .link = Link::antenna,
-    .kind = Kind::choice,
-    .options = wire_options,
-    .usual = first_option,
-    .source = "usual value: bare, as the trade's rules have it; insulated wire 3 % shorter, second hand"};
+constexpr Lever kWire =
+    wire_row("usual value: bare, as the trade's rules have it; insulated wire 3 % shorter, second hand");
 constexpr Lever kLength = asked("length_m", "Length now", Unit::metre, 2, 0.1, 200, 0.1, "measured along the wire");
 
 // ---- How long do I cut it? ----

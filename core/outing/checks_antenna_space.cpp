@@ -7,7 +7,6 @@
 namespace gs::antenna_rows {
 namespace {
 
-double first_option(const Plan&) { return 0; }
 double out_of_reach(const Plan&) { return antenna::kOutOfReachM; }
 double ground(const Plan&) { return 0; }
 
@@ -17,24 +16,13 @@ constexpr Lever kApex =
 // ---- Does it fit here? ----
 
 const CheckInput kFitInputs[] = {
-    {{.key = "kind",
-      .name = "Antenna",
-      .link = Link::antenna,
-      .kind = Kind::choice,
-      .options = kind_options,
-      .source = "the antenna catalogue"}},
+    {kKind},
     {kFrequency},
     {kApex},
     {asked("span_m", "Span free", Unit::metre, 1, 0, 200, 0.5, "clear width in the wire's own direction")},
     {asked("end_m", "Height of the ends", Unit::metre, 1, 0, 20, 0.1,
            "usual value: out of a standing person's reach, common practice", out_of_reach)},
-    {{.key = "wire",
-      .name = "Wire",
-      .link = Link::antenna,
-      .kind = Kind::choice,
-      .options = wire_options,
-      .usual = first_option,
-      .source = "usual value: bare"}},
+    {wire_row("usual value: bare")},
 };
 const CheckResult kFitResults[] = {
     // A metre to spare is what a pace and a sagging rope take: common practice.

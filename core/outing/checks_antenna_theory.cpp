@@ -15,7 +15,6 @@ namespace gs::antenna_rows {
 namespace {
 
 double thin_wire(const Plan&) { return antenna::Setup{}.wire_diameter_m; }
-double first_option(const Plan&) { return 0; }
 double average_permittivity(const Plan&) { return antenna::Ground{}.permittivity; }
 double average_conductivity(const Plan&) { return 1000 * antenna::Ground{}.conductivity_s_per_m; }
 
@@ -25,13 +24,7 @@ const CheckInput kRuleInputs[] = {
     {kFrequency},
     {asked("diameter_m", "Thickness of the wire", Unit::metre, 4, 0.0002, 0.05, 0.0002,
            "the metal alone; usual value: 1 mm, common practice", thin_wire)},
-    {{.key = "wire",
-      .name = "Wire",
-      .link = Link::antenna,
-      .kind = Kind::choice,
-      .options = wire_options,
-      .usual = first_option,
-      .source = "usual value: bare"}},
+    {wire_row("usual value: bare")},
 };
 const CheckResult kRuleResults[] = {
     {told("rule_m", "Rule of thumb", Unit::metre, 2, "468/f feet: common practice")},

@@ -1,6 +1,7 @@
 // The row types of the three tables that everything is made of: levers, readings, checks.
 #pragma once
 
+#include <array>
 #include <span>
 #include <string>
 #include <string_view>
@@ -15,6 +16,9 @@ enum class L : unsigned short;  // levers.h
 
 /// A link of the chain, or one of the three that stand alongside.
 enum class Link : unsigned char { battery, radio, feedline, antenna, sky, contacts, safety, clock, kit, count };
+/// The links that feed one another, in that order; the others stand beside them.
+inline constexpr std::array<Link, 6> kChain{Link::battery, Link::radio, Link::feedline,
+                                            Link::antenna, Link::sky,   Link::contacts};
 
 enum class Kind : unsigned char { number, choice, text };
 enum class Scale : unsigned char { linear, log };

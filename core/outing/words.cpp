@@ -8,8 +8,6 @@
 namespace gs {
 namespace {
 
-constexpr Link kChain[] = {Link::battery, Link::radio, Link::feedline, Link::antenna, Link::sky, Link::contacts};
-
 /// "82 % arrive" style: the binding reading against its limit.
 std::string against_limit(const Plan& plan, R id, const Figure& figure, const Style& style) {
   const std::string limit = say_lever(lever(limit_lever(id)), plan[limit_lever(id)], style);

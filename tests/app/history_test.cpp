@@ -43,6 +43,17 @@ void three_outings(Stage& stage) {
 
 std::string kept() { return machine().records["history"]; }
 
+/// The sample outing, on the air since its planned first call; when that is.
+double sample_on_air(Stage& stage) {
+  stage.open_sample();
+  const Plan& plan = stage.session().plan();
+  const double start = utc_s_of(plan, {}, plan[L::clock_arrive_min] + plan[L::clock_set_up_min]);
+  machine().utc_s = start;
+  stage.settle();
+  REQUIRE(stage.session().go_on_air(start));
+  return start;
+}
+
 }  // namespace
 
 TEST_CASE("an outing that is ended stands in the history, on the disk at once, and at the next start") {
@@ -214,12 +225,7 @@ TEST_CASE("killed right after the end: the journal brings the outing into the hi
 
 TEST_CASE("an outing whose day went by without an end is offered to the history, and goes in with a tap") {
   Stage stage(1024, 768);
-  stage.open_sample();
-  const Plan& plan = stage.session().plan();
-  const double start = utc_s_of(plan, {}, plan[L::clock_arrive_min] + plan[L::clock_set_up_min]);
-  machine().utc_s = start;
-  stage.settle();
-  REQUIRE(stage.session().go_on_air(start));
+  const double start = sample_on_air(stage);
   for (int i = 1; i <= 6; ++i) stage.session().count_contact(start + 600.0 * i, 600.0 * i);
   machine().utc_s = start + 2 * 86400;
   stage.settle();
@@ -241,12 +247,7 @@ TEST_CASE("an outing whose day went by without an end is offered to the history,
 
 TEST_CASE("less than a minute on the air is not offered to the history, and that is said") {
   Stage stage(1024, 768);
-  stage.open_sample();
-  const Plan& plan = stage.session().plan();
-  const double start = utc_s_of(plan, {}, plan[L::clock_arrive_min] + plan[L::clock_set_up_min]);
-  machine().utc_s = start;
-  stage.settle();
-  REQUIRE(stage.session().go_on_air(start));
+  const double start = sample_on_air(stage);
   machine().utc_s = start + 20;
   stage.settle();
   REQUIRE(stage.session().leave_air(machine().utc_s));
